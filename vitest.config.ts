@@ -1,0 +1,15 @@
+import vue from '@vitejs/plugin-vue'
+import { defineConfig } from 'vitest/config'
+
+export default defineConfig({
+  plugins: [vue()],
+  test: {
+    include: ['tests/**/*.test.ts'],
+    environment: 'node',
+    coverage: {
+      include: ['src/core/**'],
+      exclude: ['**/index.ts', '**/*.types.ts'],
+      thresholds: { lines: 95 },
+    },
+  },
+})
