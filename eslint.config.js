@@ -145,6 +145,21 @@ export default defineConfig(
       'jsdoc/require-throws': 'error',
     },
   },
+  {
+    // The sun needs an instant to stand at; it still may not ask what time it is.
+    files: ['src/core/sun/**/*.ts'],
+    rules: {
+      'no-restricted-globals': ['error', 'performance', 'crypto', 'setTimeout', 'fetch'],
+      'no-restricted-syntax': [
+        'error',
+        { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: 'core has no clock' },
+        {
+          selector: "MemberExpression[object.name='Date'][property.name='now']",
+          message: 'core has no clock',
+        },
+      ],
+    },
+  },
   ...coreRules,
   ...Object.entries(layers).map(([place, allowed]) => only(place, allowed)),
   only('app/components', ['vue$', '#core/', '\\.\\./drawing/', 'leaflet']),

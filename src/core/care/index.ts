@@ -1,0 +1,1 @@
+export type { CareYear, ComparedCover, Job, JobMark, KeepOff, ZoneCare } from './care.types'

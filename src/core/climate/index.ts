@@ -1,0 +1,8 @@
+export {
+  climateSchema,
+  monthNormalsSchema,
+  placeSchema,
+  type Climate,
+  type MonthNormals,
+  type Place,
+} from './climate.schema'

@@ -1,0 +1,46 @@
+import type { Account } from '#core/units'
+
+export const coverKinds = ['mown', 'meadow', 'ground-cover', 'shrubs', 'trees', 'terrace', 'leave'] as const
+
+export type CoverKind = (typeof coverKinds)[number]
+
+/** How a zone may be mown: the verdict drawn under the turf. */
+export type MowingVerdict = 'mow' | 'mow-on-foot' | 'cut-once' | 'leave' | 'never'
+
+/** What one cover would mean on one zone. */
+export interface CoverOption {
+  readonly kind: CoverKind
+  readonly verdict: 'good' | 'possible' | 'refused'
+  /** Points of 100 and the reasons for and against. */
+  readonly fitness: Account
+  /** Warnings that go with it: the usual caution, whom to ask. */
+  readonly cautions: readonly Caution[]
+}
+
+export interface Caution {
+  readonly id: string
+  readonly text: string
+  readonly source: string
+}
+
+export interface ZoneCover {
+  readonly zoneId: string
+  readonly mowing: MowingVerdict
+  /** Why the mowing verdict is what it is, machine by machine. */
+  readonly machines: readonly MachineVerdict[]
+  readonly options: readonly CoverOption[]
+  /** Best option that is not refused. */
+  readonly suggested: CoverKind
+  /** What stands: the person's choice, or the suggestion. */
+  readonly chosen: CoverKind
+  readonly chosenByPerson: boolean
+}
+
+export interface MachineVerdict {
+  readonly machineId: string
+  readonly name: string
+  readonly limitDeg: number
+  readonly allowed: boolean
+  readonly because: string
+  readonly source: string
+}

@@ -1,0 +1,9 @@
+export {
+  coverKinds,
+  type Caution,
+  type CoverKind,
+  type CoverOption,
+  type MachineVerdict,
+  type MowingVerdict,
+  type ZoneCover,
+} from './cover.types'

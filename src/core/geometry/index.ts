@@ -1,0 +1,1 @@
+export type { GridFrame, LevelPoint, PlanPoint, Ring, Tin } from './geometry.types'

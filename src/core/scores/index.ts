@@ -1,0 +1,1 @@
+export type { Override, Score, ScoreName, Scores } from './score.types'

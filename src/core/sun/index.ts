@@ -1,0 +1,1 @@
+export type { OpenLevelDay, SunOnGround } from './sun.types'

@@ -1,0 +1,13 @@
+export {
+  bankSurveySchema,
+  gridSurveySchema,
+  groundSurveySchema,
+  levelsSurveySchema,
+  profileSurveySchema,
+  type BankSurvey,
+  type GridSurvey,
+  type GroundSurvey,
+  type LevelsSurvey,
+  type ProfileSurvey,
+} from './survey.schema'
+export type { Surface } from './surface.types'

@@ -1,0 +1,106 @@
+import { z } from 'zod'
+
+/** Steepest bank that can be described by four numbers [°]; beyond it ground is a wall or a cliff. */
+const STEEPEST_BANK_DEG = 80
+
+const metre = z.number().min(-100_000).max(100_000)
+const facing = z
+  .number()
+  .min(0)
+  .max(360, 'a direction runs from 0 (north) clockwise to 360')
+  .describe('direction the ground faces, clockwise from true north [°]')
+const width = z
+  .number()
+  .positive('the width must be more than 0 m')
+  .max(5000)
+  .describe('width along the contour [m]')
+
+/** A bank in four numbers. */
+export const bankSurveySchema = z
+  .strictObject({
+    kind: z.literal('bank'),
+    lengthM: z
+      .number()
+      .positive('the length must be more than 0 m')
+      .max(2000)
+      .describe('length down the slope, tape on the ground [m]'),
+    riseM: z
+      .number()
+      .min(0, 'the rise is counted upwards from the foot')
+      .max(1000)
+      .describe('level difference, foot to top [m]'),
+    facesDeg: facing,
+    widthM: width,
+  })
+  .refine((bank) => bank.riseM <= bank.lengthM * Math.sin((STEEPEST_BANK_DEG * Math.PI) / 180), {
+    path: ['riseM'],
+    message:
+      'the rise is nearly as long as the slope itself: measure the length along the ground, not on plan',
+  })
+
+/** Distance and level pairs down the slope. */
+export const profileSurveySchema = z.strictObject({
+  kind: z.literal('profile'),
+  distancesAre: z
+    .enum(['plan', 'slope'])
+    .describe('whether distances were measured level (plan) or with the tape on the ground (slope)'),
+  stations: z
+    .array(
+      z.strictObject({
+        distanceM: metre.describe('distance from the top edge [m]'),
+        levelM: metre.describe('level above any fixed mark [m]'),
+      }),
+    )
+    .min(2, 'a profile needs at least two stations')
+    .max(2000),
+  facesDeg: facing,
+  widthM: width,
+})
+
+/** Spot levels in plan. */
+export const levelsSurveySchema = z.strictObject({
+  kind: z.literal('levels'),
+  points: z
+    .array(
+      z.strictObject({
+        mark: z.string().max(60).optional().describe('the point’s own name in the field book'),
+        eastM: metre.describe('east of the plot’s origin [m]'),
+        northM: metre.describe('north of the plot’s origin [m]'),
+        levelM: metre.describe('level above the datum [m]'),
+      }),
+    )
+    .min(3, 'a surface needs at least three levels')
+    .max(100_000),
+})
+
+/** A regular grid of levels, row 0 northernmost. */
+export const gridSurveySchema = z
+  .strictObject({
+    kind: z.literal('grid'),
+    columns: z.int().min(2).max(4000),
+    rows: z.int().min(2).max(4000),
+    cellM: z.number().positive().max(1000).describe('side of a cell [m]'),
+    westM: metre.describe('east of the west edge [m]'),
+    southM: metre.describe('north of the south edge [m]'),
+    levelsM: z
+      .array(metre.nullable())
+      .describe('level of each cell centre, row by row from the north-west [m]'),
+  })
+  .refine((grid) => grid.levelsM.length === grid.columns * grid.rows, {
+    path: ['levelsM'],
+    message: 'the grid must hold columns × rows levels',
+  })
+
+/** What was measured: one of four ways to describe ground. */
+export const groundSurveySchema = z.discriminatedUnion('kind', [
+  bankSurveySchema,
+  profileSurveySchema,
+  levelsSurveySchema,
+  gridSurveySchema,
+])
+
+export type BankSurvey = z.infer<typeof bankSurveySchema>
+export type ProfileSurvey = z.infer<typeof profileSurveySchema>
+export type LevelsSurvey = z.infer<typeof levelsSurveySchema>
+export type GridSurvey = z.infer<typeof gridSurveySchema>
+export type GroundSurvey = z.infer<typeof groundSurveySchema>

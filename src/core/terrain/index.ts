@@ -1,0 +1,1 @@
+export type { FlowShares, Section, SectionStation, Terrain } from './terrain.types'

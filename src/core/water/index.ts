@@ -1,0 +1,1 @@
+export type { PlotWater, WaterCover, WaterMonth, WaterUnit, WaterYear } from './water.types'

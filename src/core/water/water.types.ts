@@ -1,0 +1,64 @@
+import type { Account, Twelve } from '#core/units'
+import type { SoilProperties } from '#core/soil'
+
+/** Broad ground covers, as runoff and evapotranspiration see them. */
+export type WaterCover = 'bare' | 'mown' | 'meadow' | 'ground-cover' | 'shrubs' | 'trees' | 'terrace' | 'left'
+
+/** A piece of the slope that takes water in and hands it on. */
+export interface WaterUnit {
+  readonly id: string
+  readonly planAreaM2: number
+  readonly slopeDeg: number
+  /** Length of the unit down the slope [m plan]. */
+  readonly lengthM: number
+  readonly soil: SoilProperties
+  readonly cover: WaterCover
+  /** Radiation on the slope over radiation on open level ground, each month, per m² of plan [ratio]. */
+  readonly sunRatio: Twelve<number>
+  /** Where its surface and lateral water goes: share 0 to 1 by receiving unit; the rest leaves the plot. */
+  readonly handsOn: readonly { readonly to: string; readonly share: number }[]
+}
+
+/** One month of a unit's balance, all depths over the unit's PLAN area [mm a month]. */
+export interface WaterMonth {
+  readonly rainMm: number
+  /** Surface water from units above. */
+  readonly runOnMm: number
+  /** Water through the soil from units above. */
+  readonly lateralInMm: number
+  /** FAO-56 reference evapotranspiration on level open ground. */
+  readonly referenceEtMm: number
+  /** What the cover would use on this slope with water enough. */
+  readonly demandMm: number
+  readonly actualEtMm: number
+  /** Runs off over the surface. */
+  readonly runoffMm: number
+  readonly lateralOutMm: number
+  /** Drains downward below the roots. */
+  readonly drainageMm: number
+  /** Change of water stored in the rooting depth over the month. */
+  readonly storedChangeMm: number
+  /** Water that plants can take, at the month's end. */
+  readonly availableMm: number
+  /** Mean of available water over what the soil can hold for plants, 0 to 1 and more when above field capacity. */
+  readonly fullness: number
+  /** Days of the month when the soil is too dry for plants to keep up (stress coefficient below 1) [d]. */
+  readonly dryDays: number
+  /** Days when the root zone stands above field capacity [d]. */
+  readonly wetDays: number
+}
+
+/** A usual year of one unit. */
+export interface WaterYear {
+  readonly id: string
+  readonly months: Twelve<WaterMonth>
+  /** The year's water of the unit, books to 0: in, out and stored [mm a year]. */
+  readonly account: Account
+}
+
+/** The whole plot's year; volumes in m³. */
+export interface PlotWater {
+  readonly units: readonly WaterYear[]
+  /** Rain, used by plants, ran off the plot, drained below, left sideways, stored: books to 0 [m³ a year]. */
+  readonly account: Account
+}

@@ -1,0 +1,46 @@
+import type { SoilProperties } from '#core/soil'
+import type { SunOnGround } from '#core/sun'
+import type { Surface } from '#core/survey'
+import type { Terrain } from '#core/terrain'
+import type { PlotWater } from '#core/water'
+import type { Zoning } from '#core/zones'
+import type { Scores } from '#core/scores'
+import type { Caution, ZoneCover } from '#core/cover'
+import type { Site, ZonePlanting } from '#core/plants'
+import type { CareYear } from '#core/care'
+
+/** Something still to settle, with its place and how to mend it. */
+export interface Settlement {
+  readonly id: string
+  readonly kind: 'danger' | 'clash' | 'gap'
+  readonly what: string
+  readonly mend: string
+  readonly zoneId: string | undefined
+  /** Where on the section [m from the top edge]. */
+  readonly atM: number | undefined
+  readonly source: string
+}
+
+/** All that follows from one zone. */
+export interface ZoneFindings {
+  readonly zoneId: string
+  readonly soil: SoilProperties
+  readonly scores: Scores
+  readonly site: Site
+  readonly cover: ZoneCover
+  readonly planting: ZonePlanting
+}
+
+/** Everything derived from a plan. Never saved. */
+export interface Findings {
+  readonly surface: Surface
+  readonly terrain: Terrain
+  readonly sun: SunOnGround
+  readonly soils: readonly SoilProperties[]
+  readonly zoning: Zoning
+  readonly water: PlotWater
+  readonly zones: readonly ZoneFindings[]
+  readonly care: CareYear
+  readonly cautions: readonly Caution[]
+  readonly toSettle: readonly Settlement[]
+}
