@@ -1,0 +1,18 @@
+/** The version that this program writes. */
+export const PLAN_VERSION = 1
+
+type Raw = Readonly<Record<string, unknown>>
+
+/** Step n turns a plan of version n into one of version n + 1. Version 1 is the first: no steps yet. */
+const steps: Readonly<Record<number, (older: Raw) => Raw>> = {}
+
+/**
+ * Brings an older plan up to the present version, a step at a time.
+ *
+ * @returns the plan in the present form, or undefined when a step is missing
+ */
+export function migrate(raw: Raw, fromVersion: number): Raw | undefined {
+  let plan: Raw | undefined = raw
+  for (let version = fromVersion; version < PLAN_VERSION && plan; version++) plan = steps[version]?.(plan)
+  return plan
+}
