@@ -127,6 +127,7 @@ export const plantSchema = z.strictObject({
 export const legalRowSchema = z.strictObject({
   name: z.string(),
   listedAs: z.string(),
+  except: z.array(z.string()).optional().describe('species that an entry for a whole genus leaves out'),
   region: z.string(),
   list: z.string(),
   effect: z.string(),
