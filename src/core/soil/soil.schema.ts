@@ -50,6 +50,7 @@ export const textureSchema = z.discriminatedUnion('by', [
 export const soilSampleSchema = z.strictObject({
   id: z.string().min(1),
   name: z.string().min(1).describe('what the person calls this pit'),
+  assumed: z.boolean().optional().describe('put in by the program to start with: still to be tested'),
   at: z
     .strictObject({ eastM: z.number(), northM: z.number() })
     .optional()
