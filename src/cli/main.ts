@@ -1,0 +1,39 @@
+#!/usr/bin/env node
+import { readArguments } from './arguments'
+import { commands } from './commands'
+import { terminal } from './console'
+import { exitCodes, UsageError } from './exit'
+import { manual } from './manual'
+import { version } from './version'
+
+/** Runs one command line and gives its exit code. */
+async function run(line: readonly string[]): Promise<number> {
+  const given = readArguments(line)
+  const [name, ...words] = given.words
+  if (given.flag('version')) {
+    terminal.print(version)
+    return exitCodes.done
+  }
+  if (given.flag('help') || name === 'help') {
+    terminal.print(manual)
+    return exitCodes.done
+  }
+  const command = name === undefined ? undefined : commands[name]
+  if (!command)
+    throw new UsageError(name === undefined ? 'Say what to do.' : `There is no command “${name}”.`)
+  return command({ ...given, words }, terminal)
+}
+
+run(process.argv.slice(2)).then(
+  (code) => {
+    process.exitCode = code
+  },
+  (error: unknown) => {
+    const message = error instanceof Error ? error.message : String(error)
+    const misread = error instanceof UsageError
+    terminal.complain(
+      misread ? `${message} “lynchet --help” lists the commands.` : `Lynchet failed: ${message}`,
+    )
+    process.exitCode = misread ? exitCodes.usage : exitCodes.failed
+  },
+)
