@@ -44,3 +44,34 @@ export interface MachineVerdict {
   readonly because: string
   readonly source: string
 }
+
+/** What the cover stage needs to know of a zone. */
+export interface CoverFacts {
+  readonly zoneId: string
+  readonly letter: string
+  readonly name: string
+  readonly slopeDegMean: number
+  /** Nine tenths of the zone are no steeper [°]. */
+  readonly slopeDegSteep: number
+  readonly slopeAreaM2: number
+  /** Wetness score, 0 parched to 100 soaked. */
+  readonly wetness: number
+  /** Days a year with the root zone above field capacity [d]. */
+  readonly wetDays: number
+  /** Direct sun at midsummer [h]. */
+  readonly midsummerSunHours: number
+  /** Soil the zone would lose if it lay bare [t/ha a year]. */
+  readonly bareErosionTPerHa: number
+  readonly soilDepthM: number
+  /** A house stands within reach of a tree's roots or fall. */
+  readonly nearHouse: boolean
+  /** Pipes, cables or drains are marked in or beside the zone. */
+  readonly servicesNear: boolean
+}
+
+/** What the person said that bears on cover. */
+export interface CoverBrief {
+  /** What mows here, with the figure on the maker's plate where it is known [°]. */
+  readonly machines: readonly { readonly id: string; readonly limitDeg?: number | undefined }[]
+  readonly fallsTowardsHouse: boolean
+}

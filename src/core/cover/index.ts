@@ -1,9 +1,22 @@
 export {
   coverKinds,
   type Caution,
+  type CoverBrief,
+  type CoverFacts,
   type CoverKind,
   type CoverOption,
   type MachineVerdict,
   type MowingVerdict,
   type ZoneCover,
 } from './cover.types'
+export {
+  coverCautionsSchema,
+  coverLimitsSchema,
+  coverRulesSchema,
+  machinesSchema,
+  type CoverTables,
+  type Machine,
+} from './cover.schema'
+export { coverOf } from './cover-of'
+export { machineOf } from './machines'
+export { refusalOf, workLimit } from './refusals'
