@@ -1,0 +1,34 @@
+import Delaunator from 'delaunator'
+import type { LevelPoint, Tin } from './geometry.types'
+
+/**
+ * Joins spot levels into triangles, each with no other point inside its circle (Delaunay).
+ *
+ * @param points - places with levels [m]; of two at one place only the first is used
+ * @returns the triangles, corners anticlockwise; none when all points lie in one line
+ */
+export function triangulate(points: readonly LevelPoint[]): Tin {
+  const origin = points[0]
+  if (!origin) return { points, corners: new Uint32Array(0) }
+  const places = new Float64Array(points.length * 2)
+  points.forEach((point, at) => {
+    places[2 * at] = point.eastM - origin.eastM
+    places[2 * at + 1] = point.northM - origin.northM
+  })
+  return { points, corners: anticlockwise(points, new Delaunator(places).triangles) }
+}
+
+function anticlockwise(points: readonly LevelPoint[], triangles: Uint32Array): Uint32Array {
+  const corners = Uint32Array.from(triangles)
+  for (let at = 0; at < corners.length; at += 3) {
+    const [one, two, three] = [corners[at] ?? 0, corners[at + 1] ?? 0, corners[at + 2] ?? 0]
+    const [a, b, c] = [points[one], points[two], points[three]]
+    if (!a || !b || !c) continue
+    const doubled = (b.eastM - a.eastM) * (c.northM - a.northM) - (c.eastM - a.eastM) * (b.northM - a.northM)
+    if (doubled < 0) {
+      corners[at + 1] = three
+      corners[at + 2] = two
+    }
+  }
+  return corners
+}
