@@ -21,7 +21,7 @@ const sources = z
   .parse(read('sources.json'))
 
 const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter(
-  (file) => file.endsWith('.json') && file !== 'sources.json',
+  (file) => file.endsWith('.json') && !file.endsWith('.lynchet.json') && file !== 'sources.json',
 )
 
 /** Every object in a table that has a `source`, and every `because` that has none. */
