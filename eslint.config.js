@@ -33,7 +33,14 @@ const coreLibraries = { geometry: ['delaunator$'], sun: ['suncalc$'] }
 export const layers = {
   plan: ['#core/'],
   io: ['#core/', '#plan$', '#data/', 'papaparse$'],
-  report: ['#core/', '#plan$', 'vue$', 'vue/server-renderer$', 'd3-'],
+  report: [
+    '#core/',
+    '#plan$',
+    'vue$',
+    'vue/server-renderer$',
+    'd3-',
+    '(\\.\\./){1,2}(figures|drawing|style|ramps|section-view)',
+  ],
   worker: ['#core/', '#plan$', '#io$'],
   cli: ['#core/', '#plan$', '#io$', '#report$', 'node:'],
   app: [

@@ -1,0 +1,114 @@
+import type { GroundPoint, SectionView } from '../section-view.types'
+
+/** The one distance axis that the section and every strip below it share. */
+export interface Axis {
+  /** Place of a distance from the top edge [px]. */
+  x(distanceM: number): number
+  /** Distance from the top edge of a place [m]; kept within the section. */
+  distanceAt(xPx: number): number
+  readonly startPx: number
+  readonly endPx: number
+  readonly lengthM: number
+}
+
+/** How the section lies on the sheet. */
+export interface SectionScale {
+  readonly axis: Axis
+  /** Place of a height above the foot [px]. */
+  y(heightM: number): number
+  readonly xPxPerM: number
+  readonly yPxPerM: number
+  /** Heights are drawn this many times too tall; 1 is true to scale. */
+  readonly exaggeration: number
+  readonly widthPx: number
+  readonly heightPx: number
+  /** Lowest line of the earth body, top of the zone band [px]. */
+  readonly basePx: number
+}
+
+/** Room around the drawing [px]. */
+export interface SheetRoom {
+  readonly leftPx: number
+  readonly rightPx: number
+  /** Kept free above the highest ground, for the answer, labels and crowns. */
+  readonly skyPx: number
+  /** Kept for the zone band and the distance figures. */
+  readonly bandPx: number
+}
+
+export const sheetRoom: SheetRoom = { leftPx: 174, rightPx: 44, skyPx: 210, bandPx: 46 }
+export const phoneRoom: SheetRoom = { leftPx: 12, rightPx: 12, skyPx: 120, bandPx: 46 }
+
+/** Least earth drawn below the foot [px]. */
+const LEAST_EARTH_PX = 28
+
+/** Exaggerations that may be declared, and the share of the room below which one is used. */
+const EXAGGERATIONS = [1, 2, 5, 10, 20] as const
+const FLAT_SHARE = 0.22
+
+/**
+ * Lays the section on a sheet, true to scale whenever that can be read; an exaggeration is always one of a few
+ * round figures, for the drawing to declare.
+ *
+ * @param view - the section to lay
+ * @param size - width and height of the drawing [px], each 200 or more
+ * @param room - room around the drawing [px]
+ * @throws RangeError when the sheet is too small
+ */
+export function sectionScale(
+  view: SectionView,
+  size: { readonly widthPx: number; readonly heightPx: number },
+  room: SheetRoom = size.widthPx < 700 ? phoneRoom : sheetRoom,
+): SectionScale {
+  if (!(size.widthPx >= 200 && size.heightPx >= 160))
+    throw new RangeError(`sectionScale: at least 200 by 160 px, got ${size.widthPx} by ${size.heightPx}`)
+  const drawnM = Math.max(view.drawn.toM - view.drawn.fromM, 0.1)
+  const riseRoomPx = Math.max(size.heightPx - room.skyPx - room.bandPx - LEAST_EARTH_PX, 40)
+  const acrossPx = size.widthPx - room.leftPx - room.rightPx
+  const xPxPerM = Math.min(acrossPx / drawnM, riseRoomPx / Math.max(view.fallM, 0.1))
+  const exaggeration = exaggerationFor(view.fallM * xPxPerM, riseRoomPx)
+  const basePx = size.heightPx - room.bandPx
+  const footPx = basePx - LEAST_EARTH_PX
+  const yPxPerM = xPxPerM * exaggeration
+  const zeroPx = room.leftPx - view.drawn.fromM * xPxPerM
+  return {
+    axis: axisOf(zeroPx, xPxPerM, view.lengthM),
+    y: (heightM) => footPx - heightM * yPxPerM,
+    xPxPerM,
+    yPxPerM,
+    exaggeration,
+    ...size,
+    basePx,
+  }
+}
+
+function exaggerationFor(risePx: number, roomPx: number): number {
+  const fitting = EXAGGERATIONS.filter((times) => risePx * times <= roomPx || times === 1)
+  if (risePx >= roomPx * FLAT_SHARE) return 1
+  return fitting.find((times) => risePx * times >= roomPx * FLAT_SHARE) ?? fitting.at(-1) ?? 1
+}
+
+function axisOf(zeroPx: number, xPxPerM: number, lengthM: number): Axis {
+  return {
+    x: (distanceM) => zeroPx + distanceM * xPxPerM,
+    distanceAt: (xPx) => Math.min(lengthM, Math.max(0, (xPx - zeroPx) / xPxPerM)),
+    startPx: zeroPx,
+    endPx: zeroPx + lengthM * xPxPerM,
+    lengthM,
+  }
+}
+
+/** Ground at a distance, read between the points; beyond the ends it runs on level. */
+export function groundAt(ground: readonly GroundPoint[], distanceM: number): GroundPoint {
+  const after = ground.findIndex((point) => point.distanceM >= distanceM)
+  const right = ground[after] ?? ground.at(-1)
+  const left = ground[after - 1]
+  if (!right) throw new RangeError('groundAt: the section has no points')
+  if (after === -1 || !left || right.distanceM === left.distanceM) return { ...right, distanceM }
+  const share = (distanceM - left.distanceM) / (right.distanceM - left.distanceM)
+  return {
+    distanceM,
+    heightM: left.heightM + share * (right.heightM - left.heightM),
+    slopeDeg: left.slopeDeg + share * (right.slopeDeg - left.slopeDeg),
+  }
+}

@@ -1,0 +1,188 @@
+import { monthNames, windName, type Month } from '#core/units'
+import type { ZoneFacts } from '#core/zones'
+import type { Findings, Plan } from '#plan'
+import { counted, grouped, listed, money, withUnit } from './figures-in-words'
+import type { Answer, Phrase } from './phrase'
+
+/** Answers the first question: what is this ground? */
+export function groundAnswer({ surface, terrain, zoning }: Findings): Answer {
+  const steepest = terrain.section.stations.reduce((most, one) => (one.slopeDeg > most.slopeDeg ? one : most))
+  const planM2 = sum(zoning.zones, (zone) => zone.planAreaM2)
+  const slopeM2 = sum(zoning.zones, (zone) => zone.slopeAreaM2)
+  const facing = surface.facesDeg === undefined ? '.' : `, facing ${windName(surface.facesDeg)}.`
+  return {
+    says: [
+      'It falls ',
+      { figure: withUnit(surface.fallM, 'm', 1) },
+      ' in ',
+      { figure: withUnit(terrain.section.lengthM, 'm', 0) },
+      facing,
+      ' Steepest ',
+      { figure: withUnit(steepest.slopeDeg, '°', 0) },
+      `, ${withUnit(steepest.distanceM, 'm', 0)} from the top.`,
+    ],
+    note: [
+      `${withUnit(planM2, 'm²', 0)} on plan, `,
+      { figure: withUnit(slopeM2, 'm²', 0) },
+      ` on the slope: order plants for the slope. ${counted(zoning.zones.length, 'zone')}${zoning.suggested ? ' suggested' : ' drawn by you'}.`,
+    ],
+  }
+}
+
+/** Where does the water go? */
+export function waterAnswer({ water, zoning }: Findings): Answer {
+  const days = water.units.map((unit) => ({
+    zone: zoneOf(zoning.zones, unit.id),
+    dry: sum(unit.months, (month) => month.dryDays),
+    wet: sum(unit.months, (month) => month.wetDays),
+  }))
+  const [first] = days
+  if (!first) return { says: ['No zone to follow the water through.'], note: [] }
+  const driest = days.reduce((most, one) => (one.dry > most.dry ? one : most), first)
+  const wettest = days.reduce((most, one) => (one.wet > most.wet ? one : most), first)
+  const rain = water.account.lines.find(({ id }) => id === 'rain')?.amount ?? 0
+  const away = water.account.lines.find(({ id }) => id === 'runoff')?.amount ?? 0
+  return {
+    says: [
+      'Of ',
+      { figure: withUnit(rain, 'm³', 0), ask: { zoneId: undefined, about: 'water' } },
+      ' of rain a year, ',
+      { figure: withUnit(Math.abs(away), 'm³'), ask: { zoneId: undefined, about: 'water' } },
+      ' leaves over the surface.',
+    ],
+    note: [
+      ...dayPhrases(driest.zone, driest.dry, 'too dry for plants'),
+      ' ',
+      ...dayPhrases(wettest.zone, wettest.wet, 'wetter than it can hold'),
+    ],
+  }
+}
+
+function dayPhrases(zone: ZoneFacts | undefined, days: number, how: string): Phrase[] {
+  if (!zone) return []
+  return [
+    `${zone.letter} is ${how} `,
+    { figure: counted(Math.round(days), 'day'), ask: { zoneId: zone.id, about: 'water' } },
+    ' a year.',
+  ]
+}
+
+/** Who gets the sun? */
+export function sunAnswer({ zoning }: Findings, latitudeDeg: number): Answer {
+  const midsummer: Month = latitudeDeg < 0 ? 11 : 5
+  const midwinter: Month = latitudeDeg < 0 ? 5 : 11
+  const ranked = [...zoning.zones].sort((one, other) => other.seasonSunRatio - one.seasonSunRatio)
+  const most = ranked[0]
+  const least = ranked.at(-1)
+  if (!most || !least) return { says: ['No zone to count the sun in.'], note: [] }
+  const share = (zone: ZoneFacts) => withUnit(zone.seasonSunRatio * 100, '%', 0)
+  return {
+    says: [
+      `${most.letter} gets `,
+      { figure: share(most), ask: { zoneId: most.id, about: 'sun' } },
+      ' of the sun of open level ground in the growing season',
+      ...(most === least
+        ? ['.']
+        : [`; ${least.letter} `, { figure: share(least), ask: { zoneId: least.id, about: 'sun' } }, '.']),
+    ],
+    note: [
+      `Direct sun at midsummer ${hoursRange(zoning.zones, midsummer)}, at midwinter ${hoursRange(zoning.zones, midwinter)}, under a clear sky. House, trees and walls are not counted yet: only the ground shades itself.`,
+    ],
+  }
+}
+
+function hoursRange(zones: readonly ZoneFacts[], month: Month): string {
+  const hours = zones.map((zone) => zone.sunHours[month])
+  const low = Math.min(...hours)
+  const high = Math.max(...hours)
+  return high - low < 0.25 ? withUnit(high, 'h', 1) : `${grouped(low, 1)} to ${withUnit(high, 'h', 1)}`
+}
+
+/** What may I mow? */
+export function mowAnswer({ zoning, zones, care }: Findings): Answer {
+  const area = (verdicts: readonly string[]) =>
+    sum(
+      zoning.zones.filter((zone) =>
+        verdicts.includes(zones.find(({ zoneId }) => zoneId === zone.id)?.cover.mowing ?? ''),
+      ),
+      (zone) => zone.slopeAreaM2,
+    )
+  const all = sum(zoning.zones, (zone) => zone.slopeAreaM2)
+  const never = area(['never'])
+  const off: readonly Phrase[] =
+    never > 0
+      ? [' Keep every wheel off ', { figure: withUnit(never, 'm²', 0) }, '.']
+      : [' No part is too steep for all of your machines.']
+  return {
+    says: [
+      'Mow ',
+      { figure: withUnit(area(['mow', 'mow-on-foot']), 'm²', 0) },
+      ` of ${withUnit(all, 'm²', 0)}.`,
+      ...off,
+    ],
+    note: [
+      'Care as proposed: ',
+      { figure: withUnit(care.hoursTotal, 'h'), ask: { zoneId: undefined, about: 'hours' } },
+      ' a year. Measured on the slope.',
+    ],
+  }
+}
+
+/** What holds this bank? */
+export function holdAnswer({ zones }: Findings): Answer {
+  const planted = zones.filter(({ planting }) => planting.mix.some(({ count }) => count > 0))
+  const count = sum(planted, ({ planting }) => sum(planting.mix, (line) => line.count))
+  const kinds = new Set(planted.flatMap(({ planting }) => planting.mix.map(({ plantId }) => plantId))).size
+  const months = planted.flatMap(({ planting }) => (planting.monthsToCover ? [planting.monthsToCover] : []))
+  if (count === 0) return { says: ['Nothing to plant yet: no zone is set to be planted.'], note: [] }
+  const slowest = months.reduce((most, one) => (one.to > most.to ? one : most), { from: 0, to: 0 })
+  return {
+    says: [
+      { figure: counted(count, 'plant') },
+      ` of ${counted(kinds, 'kind')}. Four fifths of the ground is covered in `,
+      { figure: `${grouped(slowest.from)} to ${withUnit(slowest.to, 'months', 0)}` },
+      '.',
+    ],
+    note: [
+      'Evergreen ground cover first, then shrubs, trees only where they fit. Until it closes, keep the soil under mulch or matting. Roots help against wash and shallow slips, not against a bank that moves: then ask a geotechnical engineer.',
+    ],
+  }
+}
+
+/** What happens this month? */
+export function monthAnswer(plan: Plan, { care, zoning }: Findings, month: Month): Answer {
+  const hours = care.hoursByMonth[month]
+  const off = care.zones
+    .filter(({ keepOff }) => keepOff.some(({ months, reason }) => reason === 'wet' && months.includes(month)))
+    .map(({ zoneId }) => zoneOf(zoning.zones, zoneId)?.letter ?? '')
+  const cost = care.costMinor === undefined ? '' : `, ${money(care.costMinor, plan.brief.currency)} a year`
+  return {
+    says: [
+      `${monthNames[month]} asks for `,
+      { figure: withUnit(hours, 'h'), ask: { zoneId: undefined, about: 'hours' } },
+      off.length > 0 ? `. Keep off ${listed(off)}: too wet.` : '.',
+    ],
+    note: [`${withUnit(care.hoursTotal, 'h')} in an established year${cost}. The slope is counted in.`],
+  }
+}
+
+/** What do I hand over? */
+export function handoverAnswer({ toSettle }: Findings): Answer {
+  const dangers = toSettle.filter(({ kind }) => kind === 'danger').length
+  return {
+    says: ['A report to print, a calendar of the year, and the plan itself.'],
+    note: [
+      dangers > 0
+        ? `${counted(dangers, 'danger')} still ${dangers === 1 ? 'stands' : 'stand'} on the list: settle ${dangers === 1 ? 'it' : 'them'} first, or hand ${dangers === 1 ? 'it' : 'them'} over in words.`
+        : 'No danger stands on the list.',
+    ],
+  }
+}
+
+function zoneOf(zones: readonly ZoneFacts[], id: string): ZoneFacts | undefined {
+  return zones.find((zone) => zone.id === id)
+}
+
+function sum<T>(rows: readonly T[], amount: (row: T) => number): number {
+  return rows.reduce((total, row) => total + amount(row), 0)
+}
