@@ -11,3 +11,5 @@ export {
   type ProfileSurvey,
 } from './survey.schema'
 export type { Surface } from './surface.types'
+export { surfaceFrom, type SurfaceOptions } from './surfaceFrom'
+export { riseFromAngleM, riseFromPercentM, riseFromRatioM } from './bankRise'

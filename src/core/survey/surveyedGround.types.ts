@@ -1,0 +1,28 @@
+import type { GridFrame, PlanPoint, Ring, Tin } from '#core/geometry'
+
+/** What a survey says of the ground before a grid is laid over it. */
+export interface SurveyedGround {
+  /** Convex outline of what was measured; the plot's boundary when none is drawn. */
+  readonly outline: Ring
+  /** Mean distance between measured points [m]; undefined when the ground follows one rule everywhere. */
+  readonly spacingM: number | undefined
+  /** Highest and lowest measured level [m]. */
+  readonly highestM: number
+  readonly lowestM: number
+  readonly tin: Tin
+  /** Level over any place [m]; undefined when levels must be read from the triangles. */
+  readonly levelAt: ((point: PlanPoint) => number) | undefined
+}
+
+/** A level at a plan distance from the top edge. */
+export interface PlanStation {
+  readonly planM: number
+  readonly levelM: number
+}
+
+/** A grid laid over the plot. */
+export interface LaidGrid {
+  readonly frame: GridFrame
+  readonly share: Float64Array
+  readonly boundary: Ring
+}
