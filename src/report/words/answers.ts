@@ -76,14 +76,16 @@ export function sunAnswer({ zoning }: Findings, latitudeDeg: number): Answer {
   const least = ranked.at(-1)
   if (!most || !least) return { says: ['No zone to count the sun in.'], note: [] }
   const share = (zone: ZoneFacts) => withUnit(zone.seasonSunRatio * 100, '%', 0)
+  const leastPhrases: readonly Phrase[] =
+    most === least
+      ? ['.']
+      : [`; ${least.letter} `, { figure: share(least), ask: { zoneId: least.id, about: 'sun' } }, '.']
   return {
     says: [
       `${most.letter} gets `,
       { figure: share(most), ask: { zoneId: most.id, about: 'sun' } },
       ' of the sun of open level ground in the growing season',
-      ...(most === least
-        ? ['.']
-        : [`; ${least.letter} `, { figure: share(least), ask: { zoneId: least.id, about: 'sun' } }, '.']),
+      ...leastPhrases,
     ],
     note: [
       `Direct sun at midsummer ${hoursRange(zoning.zones, midsummer)}, at midwinter ${hoursRange(zoning.zones, midwinter)}, under a clear sky. House, trees and walls are not counted yet: only the ground shades itself.`,
