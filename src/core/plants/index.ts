@@ -19,3 +19,9 @@ export type {
   Site,
   ZonePlanting,
 } from './plants.types'
+export type { MatchBrief } from './match.types'
+export type { PlantingWish } from './planting-wish'
+export { lawsOver, legalRegions } from './legal-regions'
+export { plantNamed } from './plant-named'
+export { plantVerdict } from './verdict'
+export { plantingOf } from './planting'

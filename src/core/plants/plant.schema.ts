@@ -37,7 +37,7 @@ export const rootHabits = [
 const zeroToFive = z.number().min(0).max(5)
 const zeroToFour = z.int().min(0).max(4)
 
-/** Best value and tolerated range on a scale. */
+// Best value and tolerated range on a scale.
 const tolerance = (most: number) =>
   z
     .strictObject({
