@@ -1,0 +1,30 @@
+/**
+ * Mean of a figure over each zone, weighted by the part of each cell that lies inside the plot.
+ *
+ * @param zoneOfCell - zone of each cell, -1 outside
+ * @param count - number of zones [zones], 0 or more
+ * @param share - part of each cell inside the plot, 0 to 1 [ratio]
+ * @param values - the figure, one for each cell [its own unit]
+ * @returns one mean to a zone, in the figure's unit
+ * @throws RangeError when a zone has no cell inside the plot
+ */
+export function zoneMeans(
+  zoneOfCell: Int16Array,
+  count: number,
+  share: Float64Array,
+  values: ArrayLike<number>,
+): readonly number[] {
+  const sums = new Float64Array(count)
+  const weights = new Float64Array(count)
+  zoneOfCell.forEach((zone, cell) => {
+    if (zone < 0) return
+    const weight = share[cell] ?? 0
+    sums[zone] = (sums[zone] ?? 0) + weight * (values[cell] ?? 0)
+    weights[zone] = (weights[zone] ?? 0) + weight
+  })
+  return Array.from(sums, (sum, zone) => {
+    const weight = weights[zone] ?? 0
+    if (!(weight > 0)) throw new RangeError(`zoneMeans: zone ${zone} has no cell inside the plot`)
+    return sum / weight
+  })
+}

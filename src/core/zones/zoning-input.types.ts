@@ -1,0 +1,15 @@
+import type { Surface } from '#core/survey'
+import type { Terrain } from '#core/terrain'
+import type { Month, Twelve } from '#core/units'
+
+/** What zoning reads: ground, terrain and sun, one value per cell of the surface's frame. */
+export interface ZoningInput {
+  readonly surface: Surface
+  readonly terrain: Terrain
+  /** Hours of direct sun on each month's representative day [h]. */
+  readonly sunHours: Twelve<Float32Array>
+  /** Radiation over open level ground, per m² of PLAN, each month [ratio]. */
+  readonly sunRatio: Twelve<Float32Array>
+  /** Months in which plants grow here. */
+  readonly growing: readonly Month[]
+}
