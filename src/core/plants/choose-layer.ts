@@ -46,6 +46,10 @@ const EVERGREEN_POINTS = 12
 const SPREAD_POINTS = 10
 const SHADE_POINTS = 6
 const TALL_TREE_POINTS_PER_M = 0.6
+const LOW_SHRUB_POINTS = -15
+
+/** Lower than this a shrub belongs to the ground layer first [m; own judgement]. */
+const LOW_SHRUB_M = 0.5
 
 /** An advance that closes the usual spacing in a year earns all the spread points [m/a]. */
 const FAST_SPREAD_M = 0.3
@@ -100,7 +104,8 @@ function pointsOf({ plant, fit }: PlantVerdict, task: LayerTask, site: Site): nu
   if (task.layer === 'tree') return fit - plant.heightM * TALL_TREE_POINTS_PER_M
   const spread = Math.min(1, plant.spreadMPerYear / FAST_SPREAD_M) * SPREAD_POINTS
   const shade = task.shaded && plant.light.from < site.lightClass - 2 ? SHADE_POINTS : 0
-  return fit + plant.winterCover * EVERGREEN_POINTS + spread + shade
+  const low = task.layer === 'shrub' && plant.heightM < LOW_SHRUB_M ? LOW_SHRUB_POINTS : 0
+  return fit + plant.winterCover * EVERGREEN_POINTS + spread + shade + low
 }
 
 function nativeGain({ plant }: PlantVerdict, site: Site, wish: PickWish): number {

@@ -16,6 +16,12 @@ const RATTLE = 'Rhinanthus minor'
 const RATTLE_G_PER_M2 = 0.5
 const RATTLE_SLOPE_DEG = 20
 
+/** Points that natives gain in any sown meadow: seed of the region is asked for [points of 100; own judgement]. */
+const REGIONAL_SEED_POINTS = 25
+
+/** The most that one flower has of the seed by weight [share; own judgement]. */
+const FLOWER_SHARE_MOST = 0.05
+
 /** Most species of each kind in a mix [species; own judgement]. */
 const GRASSES_MOST = 5
 const FLOWERS_MOST = 14
@@ -53,19 +59,15 @@ export function meadowMix(verdicts: readonly PlantVerdict[], site: Site, wish: P
   if (grasses.length === 0) return []
   const flowers = manyFamilies(ranked.filter(isFlower))
   const rate = site.slopeDeg >= WASHING_SLOPE_DEG ? SEED_ON_SLOPE_G_PER_M2 : SEED_G_PER_M2
-  const grassShare = flowers.length > 0 ? GRASS_SHARE : 1
+  const flowerShare = flowers.length > 0 ? Math.min(FLOWER_SHARE_MOST, (1 - GRASS_SHARE) / flowers.length) : 0
+  const grassShare = 1 - flowerShare * flowers.length
   const grassShares = weightShares(grasses, grassShare)
   return [
     ...grasses.map((verdict, index) =>
       sown(verdict, grassShares[index] ?? 0, rate, `Grass that closes the sward; fit ${verdict.fit} of 100.`),
     ),
     ...flowers.map((verdict) =>
-      sown(
-        verdict,
-        (1 - GRASS_SHARE) / flowers.length,
-        rate,
-        `Flower of the mix; fit ${verdict.fit} of 100.`,
-      ),
+      sown(verdict, flowerShare, rate, `Flower of the mix; fit ${verdict.fit} of 100.`),
     ),
     ...rattle(ranked, site),
   ]
@@ -74,7 +76,7 @@ export function meadowMix(verdicts: readonly PlantVerdict[], site: Site, wish: P
 function rank(verdicts: readonly PlantVerdict[], site: Site, wish: PickWish): PlantVerdict[] {
   const points = ({ plant, fit }: PlantVerdict) =>
     (wish.insist.includes(plant.id) ? 1000 : 0) +
-    (plant.native.includes(site.region) ? wish.nativePoints : 0) +
+    (plant.native.includes(site.region) ? wish.nativePoints + REGIONAL_SEED_POINTS : 0) +
     fit
   return verdicts
     .filter(

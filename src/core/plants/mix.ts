@@ -12,6 +12,13 @@ export interface Mixed {
   readonly verdict: PlantVerdict
 }
 
+/** A plant of a mix before it is counted out. */
+interface Planned {
+  readonly verdict: PlantVerdict
+  readonly share: number
+  readonly line: () => MixLine
+}
+
 /** Points that natives gain, tried in turn until the wanted share is met [points of 100; own judgement]. */
 const NATIVE_TRIES = [0, 10, 25, 60, 1000] as const
 
@@ -29,14 +36,19 @@ const SHARE_TOLERANCE = 1e-9
  */
 export function mixOf(verdicts: readonly PlantVerdict[], site: Site, wish: PlantingWish): Mixed[] {
   const insist = allowed(verdicts, wish)
-  let best: Mixed[] = []
+  let best: Planned[] = []
   for (const nativePoints of NATIVE_TRIES) {
     const mix = oneMix(verdicts, site, { cover: wish.cover, nativePoints, insist })
     if (best.length === 0 || nativeShareOf(mix, site) > nativeShareOf(best, site) + SHARE_TOLERANCE)
       best = mix
-    if (nativeShareOf(best, site) >= wish.nativeShare - SHARE_TOLERANCE) return best
+    if (nativeShareOf(best, site) >= wish.nativeShare - SHARE_TOLERANCE) return countedOut(best)
   }
-  return best.map((mixed) => (isNative(mixed.verdict, site) ? mixed : saysNotNative(mixed, best, site, wish)))
+  const excuse = excuseFor(best, site, wish)
+  return countedOut(best).map((mixed) => (isNative(mixed.verdict, site) ? mixed : withReason(mixed, excuse)))
+}
+
+function countedOut(mix: readonly Planned[]): Mixed[] {
+  return mix.map(({ verdict, line }) => ({ verdict, line: line() }))
 }
 
 // Plants insisted on, less those that the law bars or the cover has no place for.
@@ -53,19 +65,24 @@ interface OneWish {
   readonly insist: readonly string[]
 }
 
-function oneMix(verdicts: readonly PlantVerdict[], site: Site, wish: OneWish): Mixed[] {
+function oneMix(verdicts: readonly PlantVerdict[], site: Site, wish: OneWish): Planned[] {
   const usable = verdicts.filter((verdict) => verdict.offered || wish.insist.includes(verdict.plant.id))
   if (wish.cover === 'meadow')
     return meadowMix(usable, site, wish).map((sown) => ({
-      line: sownLine(sown, site),
       verdict: sown.verdict,
+      share: sown.share,
+      line: () => sownLine(sown, site),
     }))
   const taken = new Set<string>()
   return layersOf(wish.cover, site.slopeAreaM2).flatMap((task) => {
     const free = usable.filter(({ plant }) => !taken.has(plant.id) && standsIn(plant, task, wish))
     const chosen = chooseLayer(free, task, site, wish)
     for (const { verdict } of chosen) taken.add(verdict.plant.id)
-    return chosen.map((one) => ({ line: plantedLine(one, task.layer, site), verdict: one.verdict }))
+    return chosen.map((one) => ({
+      verdict: one.verdict,
+      share: one.share,
+      line: () => plantedLine(one, task.layer, site),
+    }))
   })
 }
 
@@ -79,15 +96,18 @@ function isNative({ plant }: PlantVerdict, site: Site): boolean {
   return plant.native.includes(site.region)
 }
 
-function nativeShareOf(mix: readonly Mixed[], site: Site): number {
-  const total = mix.reduce((sum, { line }) => sum + line.share, 0)
-  const native = mix.reduce((sum, { line, verdict }) => sum + (isNative(verdict, site) ? line.share : 0), 0)
+function nativeShareOf(mix: readonly Planned[], site: Site): number {
+  const total = mix.reduce((sum, { share }) => sum + share, 0)
+  const native = mix.reduce((sum, { share, verdict }) => sum + (isNative(verdict, site) ? share : 0), 0)
   return total > 0 ? native / total : 0
 }
 
-function saysNotNative(mixed: Mixed, mix: readonly Mixed[], site: Site, wish: PlantingWish): Mixed {
+function excuseFor(mix: readonly Planned[], site: Site, wish: PlantingWish): string {
   const reached = Math.round(nativeShareOf(mix, site) * 100)
   const wanted = Math.round(wish.nativeShare * 100)
-  const because = `${mixed.line.because} Not native: you want ${wanted} % native, and what suits the zone makes ${reached} %.`
-  return { ...mixed, line: { ...mixed.line, because } }
+  return `Not native: you want ${wanted} % native, and what suits the zone makes ${reached} %.`
+}
+
+function withReason(mixed: Mixed, reason: string): Mixed {
+  return { ...mixed, line: { ...mixed.line, because: `${mixed.line.because} ${reason}` } }
 }

@@ -10,8 +10,8 @@ import { namesOf, plainName } from './names'
  */
 export function toxicityOf(plant: Plant, rows: readonly ToxicityRow[]): ToxicityRow | undefined {
   const index = indexOf(rows)
-  const names = [...namesOf(plant)].sort((one, other) => Number(isGenus(one)) - Number(isGenus(other)))
-  const hit = names.find((name) => index.has(name))
+  const names = namesOf(plant)
+  const hit = names.find((name) => !isGenus(name) && index.has(name)) ?? names.find((name) => index.has(name))
   return hit === undefined ? undefined : index.get(hit)
 }
 
