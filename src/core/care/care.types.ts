@@ -1,5 +1,35 @@
 import type { Account, Month, Twelve } from '#core/units'
-import type { CoverKind } from '#core/cover'
+import type { MonthNormals } from '#core/climate'
+import type { CoverKind, ZoneCover } from '#core/cover'
+
+/** What the care stage needs to know of a zone. */
+export interface CareFacts {
+  readonly zoneId: string
+  readonly letter: string
+  readonly name: string
+  readonly slopeDegMean: number
+  /** Nine tenths of the zone are no steeper [°]. */
+  readonly slopeDegSteep: number
+  readonly slopeAreaM2: number
+  /** Length of the zone's outline [m]. */
+  readonly edgeM: number
+  /** Days of each month with the root zone above field capacity [d]. */
+  readonly wetDays: Twelve<number>
+  /** Plants to set in the first year; 0 when nothing is planted. */
+  readonly plantCount: number
+  /** What the zone can carry and what stands on it. */
+  readonly cover: ZoneCover
+}
+
+/** What the person said, and the climate, as far as care goes. */
+export interface CareBrief {
+  /** Cost of an hour, in integer minor units; undefined when not said. */
+  readonly ratePerHourMinor: number | undefined
+  /** Place whose law counts, such as "Germany"; undefined when not said. */
+  readonly legalRegion: string | undefined
+  /** Twelve months of normals, January first. */
+  readonly months: readonly MonthNormals[]
+}
 
 /** Kinds of work, as drawn: disc mow, triangle cut and rake, cross weed, ringed dot plant, half-disc rake, diamond look. */
 export type JobMark = 'mow' | 'cut' | 'weed' | 'plant' | 'rake' | 'look'
@@ -58,8 +88,11 @@ export interface ComparedCover {
 
 export interface CareYear {
   readonly zones: readonly ZoneCare[]
+  /** Hours of an established year by month [h]. */
   readonly hoursByMonth: Twelve<number>
+  /** Hours of an established year [h a year]. */
   readonly hoursTotal: number
+  /** Part of the month's hours worked on steep ground, 15° and more in its steep part [h]. */
   readonly steepHoursByMonth: Twelve<number>
   /** Cost of the year in integer minor units of the plan's currency; undefined without a rate. */
   readonly costMinor: number | undefined
