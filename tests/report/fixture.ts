@@ -3,14 +3,14 @@ import { eachMonth, months, type Month } from '#core/units'
 import type { GroundPoint, SectionView, SectionZone } from '../../src/report/section-view.types'
 
 /** An invented bank of five zones with an oak, for drawing; its figures prove nothing. */
-export const exampleView: SectionView = viewOf({ lengthM: 30, fallM: 9 })
+export const exampleView = (): SectionView => viewOf({ lengthM: 30, fallM: 9 })
 
 /** A long, gentle field: only a declared exaggeration shows its fall. */
-export const gentleView: SectionView = {
+export const gentleView = (): SectionView => ({
   ...viewOf({ lengthM: 220, fallM: 9 }),
   name: 'Long meadow',
   obstacles: [],
-}
+})
 
 interface Shape {
   readonly lengthM: number

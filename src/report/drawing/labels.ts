@@ -3,12 +3,16 @@ import { textWidthPx, type Face } from './text-width'
 
 export type Tone = 'ink' | 'red' | 'water' | 'leaf'
 
+/** Verdicts are set in the strong face, names of things in the ground in italic. */
+export type Voice = 'verdict' | 'name'
+
 /** A label to be set: a strong line, a lighter one, and the place it speaks of. */
 export interface LabelWish {
   readonly id: string
   readonly title: string
   readonly note: string | undefined
   readonly tone: Tone
+  readonly voice: Voice
   /** The place it speaks of [px]. */
   readonly anchor: Px
   /** Above the anchor or below it, as far as there is room. */
@@ -34,6 +38,9 @@ export interface LabelRoom {
 
 /** Air around a label [px]. */
 const AIR_PX = 4
+
+/** Room for the triangle that a danger carries [px]. */
+const DANGER_MARK_PX = 18
 
 /** How far apart the tried places are [px]. */
 const STEP_ASIDE_PX = 14
@@ -62,13 +69,14 @@ export function placeLabels(wishes: readonly LabelWish[], room: LabelRoom): Plac
 
 /** Size of a label, air included [px]. */
 export function labelSize(wish: LabelWish, room: Pick<LabelRoom, 'titlePx' | 'notePx'>) {
-  const noteFace: Face = 'sans'
+  const titleFace: Face = wish.voice === 'name' ? 'serifItalic' : 'sansBold'
   const widthPx = Math.max(
-    textWidthPx(wish.title, 'sansBold', room.titlePx),
-    wish.note ? textWidthPx(wish.note, noteFace, room.notePx) : 0,
+    textWidthPx(wish.title, titleFace, room.titlePx),
+    wish.note ? textWidthPx(wish.note, 'sans', room.notePx) : 0,
   )
   const heightPx = room.titlePx * 1.2 + (wish.note ? room.notePx * 1.3 : 0)
-  return { widthPx: widthPx + AIR_PX * 2, heightPx: heightPx + AIR_PX }
+  const markPx = wish.tone === 'red' ? DANGER_MARK_PX : 0
+  return { widthPx: widthPx + markPx + AIR_PX * 2, heightPx: heightPx + AIR_PX }
 }
 
 function placeOne(wish: LabelWish, room: LabelRoom, placed: readonly PlacedLabel[]): PlacedLabel | undefined {

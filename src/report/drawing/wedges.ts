@@ -1,0 +1,62 @@
+import type { SectionView, SectionZone } from '../section-view.types'
+import { n } from './path'
+import { groundAt, type SectionScale } from './scale'
+
+/** The angle of a zone's ground, drawn at its steepest place on the section. */
+export interface Wedge {
+  readonly key: string
+  readonly lines: string
+  readonly arc: string
+  readonly text: string
+  readonly textAt: { readonly xPx: number; readonly yPx: number }
+}
+
+/** Length of the level arm [px], and least angle worth a wedge [°]. */
+const ARM_PX = 58
+const LEAST_DEG = 4
+
+/** One wedge per zone that is wide enough on the sheet. */
+export function wedges(view: SectionView, scale: SectionScale): Wedge[] {
+  return view.zones.flatMap((zone) => {
+    const place = steepestIn(view, zone)
+    return place && place.slopeDeg >= LEAST_DEG && widthPx(zone, scale) > ARM_PX * 0.8
+      ? [wedgeAt(zone.id, place, scale)]
+      : []
+  })
+}
+
+function steepestIn(view: SectionView, zone: SectionZone) {
+  const inside = view.ground.filter((point) =>
+    zone.spans.some((span) => point.distanceM >= span.fromM && point.distanceM <= span.toM),
+  )
+  const best = inside.reduce((steep, point) => (point.slopeDeg > steep.slopeDeg ? point : steep), {
+    distanceM: 0,
+    heightM: 0,
+    slopeDeg: -1,
+  })
+  return best.slopeDeg < 0 ? undefined : { ...groundAt(view.ground, best.distanceM), slopeDeg: best.slopeDeg }
+}
+
+function widthPx(zone: SectionZone, scale: SectionScale): number {
+  return zone.spans.reduce((sum, span) => sum + (span.toM - span.fromM) * scale.xPxPerM, 0)
+}
+
+function wedgeAt(
+  key: string,
+  place: { readonly distanceM: number; readonly heightM: number; readonly slopeDeg: number },
+  scale: SectionScale,
+): Wedge {
+  const xPx = scale.axis.x(place.distanceM)
+  const yPx = scale.y(place.heightM)
+  const drawnRad = Math.atan(Math.tan((place.slopeDeg * Math.PI) / 180) * scale.exaggeration)
+  const armPx = ARM_PX * 0.72
+  const across = armPx * Math.cos(drawnRad)
+  const down = armPx * Math.sin(drawnRad)
+  return {
+    key,
+    lines: `M${n(xPx)} ${n(yPx)}h${ARM_PX}`,
+    arc: `M${n(xPx + armPx)} ${n(yPx)}A${n(armPx)} ${n(armPx)} 0 0 1 ${n(xPx + across)} ${n(yPx + down)}`,
+    text: `${Math.round(place.slopeDeg)}°`,
+    textAt: { xPx: xPx + ARM_PX + 5, yPx: yPx + 4 },
+  }
+}

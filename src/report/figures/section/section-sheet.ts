@@ -1,0 +1,76 @@
+import { bankPlants, standingBoxes, type BankPlants } from '../../drawing/bank-plants'
+import { groundPoints, soilDepthM } from '../../drawing/ground-shape'
+import { placeLabels, type PlacedLabel } from '../../drawing/labels'
+import { bankShape } from '../../drawing/shade'
+import type { Box } from '../../drawing/path'
+import type { SectionScale } from '../../drawing/scale'
+import type { SectionView } from '../../section-view.types'
+import { labelWishes, soilWishes, type Asked } from './label-wishes'
+
+/** Type of the labels [px]. */
+const LABEL_TYPE = { titlePx: 14, notePx: 12 }
+
+/** All that is computed once for a sheet, before anything is drawn. */
+export interface SectionSheet {
+  readonly plants: BankPlants
+  readonly labels: readonly PlacedLabel[]
+  readonly soilLabels: readonly PlacedLabel[]
+}
+
+/** A sheet's question, its year of growth, and what labels must keep clear of. */
+export interface SheetWish extends Asked {
+  /** Years since planting [a]. */
+  readonly years: number
+  readonly keepClear: readonly Box[]
+}
+
+/** Grows the plants and finds every label its place. */
+export function sectionSheet(view: SectionView, scale: SectionScale, wish: SheetWish): SectionSheet {
+  const plants = bankPlants(view, scale, wish.years)
+  const above = [
+    ...standingBoxes(view, scale, plants),
+    ...bankShape(view, scale).filter(isBuilt(view)),
+    ...wish.keepClear,
+  ]
+  return {
+    plants,
+    labels: placeLabels(labelWishes(view, scale, wish), { ...LABEL_TYPE, bounds: sky(scale), taken: above }),
+    soilLabels: placeLabels(soilWishes(view, scale, wish), {
+      ...LABEL_TYPE,
+      bounds: earth(view, scale),
+      taken: openAir(view, scale),
+    }),
+  }
+}
+
+function isBuilt(view: SectionView): (box: Box, index: number) => boolean {
+  const kinds = view.obstacles
+    .filter((obstacle) => ['house', 'wall', 'hedge', 'tree'].includes(obstacle.kind))
+    .map((obstacle) => obstacle.kind)
+  return (_, index) => kinds[index] !== 'tree'
+}
+
+function sky(scale: SectionScale): Box {
+  return { leftPx: 2, rightPx: scale.widthPx - 2, topPx: 2, bottomPx: scale.basePx }
+}
+
+function earth(view: SectionView, scale: SectionScale): Box {
+  return {
+    leftPx: scale.axis.x(view.drawn.fromM) + 2,
+    rightPx: scale.axis.x(view.drawn.toM) - 2,
+    topPx: 0,
+    bottomPx: scale.basePx - 2,
+  }
+}
+
+/** Everything above the base of the soil, in columns: labels in the earth stay under it. */
+function openAir(view: SectionView, scale: SectionScale): Box[] {
+  return groundPoints(view, scale, view.drawn, (atM) => soilDepthM(view, atM) * scale.yPxPerM)
+    .filter((_, at) => at % 2 === 0)
+    .map((point) => ({
+      leftPx: point.xPx - 5,
+      rightPx: point.xPx + 5,
+      topPx: 0,
+      bottomPx: point.yPx + 3,
+    }))
+}
