@@ -1,0 +1,64 @@
+import type { Surface } from '#core/survey'
+
+/** The eight neighbours of a cell, clockwise from north: cells to the east and to the north. */
+export const eightWays = [
+  { east: 0, north: 1 },
+  { east: 1, north: 1 },
+  { east: 1, north: 0 },
+  { east: 1, north: -1 },
+  { east: 0, north: -1 },
+  { east: -1, north: -1 },
+  { east: -1, north: 0 },
+  { east: -1, north: 1 },
+] as const
+
+/** Plan length of the way to each neighbour [cells]. */
+export const wayLengths = eightWays.map((way) => Math.hypot(way.east, way.north))
+
+/** All eight neighbours lie in the plot. */
+export const ALL_AROUND = 255
+
+/** Which cells lie in the plot, and which of their neighbours do. */
+export interface Neighbourhood {
+  readonly columns: number
+  readonly rows: number
+  /** 1 for each cell of the plot. */
+  readonly inside: Uint8Array
+  /** For each cell of the plot one bit per neighbour, in the order of `eightWays`. */
+  readonly around: Uint8Array
+  /** What to add to a cell's index to reach each neighbour. */
+  readonly offsets: readonly number[]
+}
+
+/**
+ * The cells of the plot with their neighbours.
+ *
+ * @param surface - the ground
+ * @returns which cells and which of their neighbours lie in the plot
+ */
+export function neighbourhood(surface: Surface): Neighbourhood {
+  const { columns, rows } = surface.frame
+  const inside = Uint8Array.from(surface.share, (share) => (share > 0 ? 1 : 0))
+  const around = new Uint8Array(inside.length)
+  const offsets = eightWays.map((way) => way.east - way.north * columns)
+  for (let row = 0; row < rows; row++)
+    for (let column = 0; column < columns; column++) {
+      const cell = row * columns + column
+      if (inside[cell]) around[cell] = bitsOf({ inside, columns, rows }, column, row)
+    }
+  return { columns, rows, inside, around, offsets }
+}
+
+function bitsOf(
+  grid: { readonly inside: Uint8Array; readonly columns: number; readonly rows: number },
+  column: number,
+  row: number,
+): number {
+  let bits = 0
+  for (const [way, { east, north }] of eightWays.entries()) {
+    const [x, y] = [column + east, row - north]
+    if (x < 0 || x >= grid.columns || y < 0 || y >= grid.rows) continue
+    if (grid.inside[y * grid.columns + x]) bits |= 1 << way
+  }
+  return bits
+}

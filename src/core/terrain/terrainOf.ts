@@ -1,0 +1,45 @@
+import type { Surface } from '#core/survey'
+import { edgeFalls } from './edgeFalls'
+import { fillHollows } from './fillHollows'
+import { flowShares } from './flowShares'
+import { gradients } from './gradients'
+import { upslopeAreaM2 } from './upslopeArea'
+import { neighbourhood } from './neighbours'
+import { sectionOf, type SectionLine } from './section'
+import { slopeAspect } from './slopeAspect'
+import { slopeForm } from './slopeForm'
+import { slopePosition } from './slopePosition'
+import type { Terrain } from './terrain.types'
+
+/**
+ * The facts of the ground: steepness, direction faced, bends, the ways water takes and the place on the slope.
+ *
+ * @param surface - the ground as a grid of cells
+ * @param sectionLine - where the person wants the section; down the fall through the middle when left out
+ * @returns facts of every cell and the section
+ * @throws RangeError when the section line misses the plot; ask `sectionProblem` first
+ */
+export function terrainOf(surface: Surface, sectionLine?: SectionLine): Terrain {
+  const hood = neighbourhood(surface)
+  const slopes = gradients(surface, hood)
+  const { slopeDeg, aspectDeg } = slopeAspect(slopes)
+  const form = slopeForm(surface, hood)
+  const filled = fillHollows(surface.levelM, hood)
+  const edge = edgeFalls(surface, hood, slopes)
+  const flow = flowShares(surface, hood, filled, edge.leaves)
+  const cellM2 = surface.frame.cellM ** 2
+  return {
+    slopeDeg,
+    aspectDeg,
+    filledM: filled.filledM,
+    upslopeAreaM2: upslopeAreaM2(
+      surface.share.map((share) => share * cellM2),
+      flow,
+    ),
+    ...slopePosition(filled.filledM, flow, edge),
+    formDown: form.down,
+    formAcross: form.across,
+    section: sectionOf({ surface, slopes, slopeDeg }, sectionLine),
+    flow,
+  }
+}

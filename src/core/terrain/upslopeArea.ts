@@ -1,0 +1,21 @@
+import type { FlowShares } from './terrain.types'
+
+/**
+ * Plan area that drains through every cell, its own included.
+ *
+ * @param ownM2 - plan area of each cell inside the plot [m²]
+ * @param flow - where water goes
+ * @returns area upslope of and in each cell [m²]
+ */
+export function upslopeAreaM2(ownM2: Float64Array, flow: FlowShares): Float64Array {
+  const areaM2 = Float64Array.from(ownM2)
+  for (const cell of flow.order) {
+    const handedM2 = areaM2[cell] ?? 0
+    const end = flow.starts[cell + 1] ?? 0
+    for (let link = flow.starts[cell] ?? 0; link < end; link++) {
+      const other = flow.to[link] ?? 0
+      areaM2[other] = (areaM2[other] ?? 0) + handedM2 * (flow.share[link] ?? 0)
+    }
+  }
+  return areaM2
+}
