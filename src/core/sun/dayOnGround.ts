@@ -1,0 +1,55 @@
+import { castShade } from './castShade'
+import { cellPlanes, type CellPlanes } from './cellPlanes'
+import { collectDay } from './collectDay'
+import { requireDay } from './requireSite'
+import { skylinesAround } from './skylines'
+import { skyView } from './skyView'
+import type { DayChoice, DayOnGround, ShadingGround, TiltedCells } from './sun.types'
+import { sunSteps } from './sunSteps'
+
+/**
+ * Sun on every cell on one clear day, ground shading itself.
+ *
+ * @param ground - the grid of levels
+ * @param cells - slope and aspect of each cell
+ * @param choice - place, air, day and how it is reckoned
+ * @returns hours of sun [h] and radiation [Wh/m² of slope], one value per cell; 0 outside the plot
+ * @throws RangeError when the grids do not fit together or a choice is out of range
+ * @see Hofierka & Suri 2002, The solar radiation model for Open source GIS; checked by GRASS r.sun
+ */
+export function dayOnGround(ground: ShadingGround, cells: TiltedCells, choice: DayChoice): DayOnGround {
+  requireDay(choice)
+  requireFit(ground, cells)
+  const planes = cellPlanes(cells, ground.share)
+  const shadows = choice.castShadows ?? true
+  return collectDay(sunSteps(choice), {
+    planes,
+    skyView: (choice.skyline ?? true) ? skyView(skylinesAround(ground), planes) : openSky(planes),
+    albedo: choice.albedo,
+    litAt: shadows ? (step) => castShade(ground, step.sun) : undefined,
+  })
+}
+
+/**
+ * The sky in front of each cell's own plane with nothing else in the way.
+ *
+ * @param planes - the cells as planes
+ * @returns share of the sky [1], one value per cell
+ */
+export function openSky(planes: CellPlanes): Float32Array {
+  return Float32Array.from(planes.ownSky)
+}
+
+/**
+ * Refuses grids of different sizes.
+ *
+ * @param ground - the grid of levels
+ * @param cells - slope and aspect of each cell
+ * @throws RangeError when they have not one value for each cell of the frame
+ */
+export function requireFit(ground: ShadingGround, cells: TiltedCells): void {
+  const count = ground.frame.columns * ground.frame.rows
+  const sizes = [ground.levelM, ground.share, cells.slopeDeg, cells.aspectDeg].map((grid) => grid.length)
+  if (sizes.some((size) => size !== count))
+    throw new RangeError(`sun: every grid must have ${count} cells, got ${sizes.join(', ')}`)
+}

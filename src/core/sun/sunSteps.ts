@@ -1,0 +1,53 @@
+import { toRadians } from '#core/units'
+import { clearSky } from './clearSky'
+import { daySun, sunsetHourAngleRad } from './daySun'
+import type { DayChoice } from './sun.types'
+import { sunAtHourAngle, type Direction } from './sunVector'
+
+/** The sun for one short time of a clear day. */
+export interface SunStep {
+  readonly sun: Direction
+  readonly altitudeRad: number
+  /** Length of the step [h]. */
+  readonly hours: number
+  /** Beam square to the sun [W/m²]. */
+  readonly beamWPerM2: number
+  /** Diffuse light on open level ground [W/m²]. */
+  readonly diffuseWPerM2: number
+  /** Beam over radiation above the air: how clear it is [1]. */
+  readonly beamShare: number
+}
+
+/**
+ * Longest time step when none is asked for [h]. Against steps of 0.05 h the day's beam on slopes up to 45° changes by
+ * less than 0.6 % of the brightest plane (docs/methods/sun.md).
+ */
+export const USUAL_STEP_HOURS = 0.5
+
+/** Turn of the earth [rad/h]. */
+const EARTH_TURN_RAD_PER_H = Math.PI / 12
+
+/**
+ * Cuts a clear day from sunrise to sunset into equal steps and stands the sun at the middle of each.
+ *
+ * @param choice - place, air, day and longest step
+ * @returns the steps in order of time; none in polar night
+ */
+export function sunSteps(choice: DayChoice): readonly SunStep[] {
+  const { declinationRad, aboveAirWPerM2 } = daySun(choice.dayOfYear)
+  const latitudeRad = toRadians(choice.latitudeDeg)
+  const sunset = sunsetHourAngleRad(latitudeRad, declinationRad)
+  const dayHours = (2 * sunset) / EARTH_TURN_RAD_PER_H
+  const count = Math.ceil(dayHours / (choice.stepHours ?? USUAL_STEP_HOURS))
+  return Array.from({ length: count }, (_, at) => {
+    const hourAngle = sunset * ((2 * at + 1) / count - 1)
+    const sun = sunAtHourAngle(latitudeRad, declinationRad, hourAngle)
+    return stepOf(sun, dayHours / count, aboveAirWPerM2, choice)
+  })
+}
+
+function stepOf(sun: Direction, hours: number, aboveAirWPerM2: number, choice: DayChoice): SunStep {
+  const altitudeRad = Math.asin(sun.up)
+  const sky = clearSky(aboveAirWPerM2, altitudeRad, choice.elevationM, choice.linke)
+  return { sun, altitudeRad, hours, ...sky, beamShare: sky.beamWPerM2 / aboveAirWPerM2 }
+}
