@@ -33,15 +33,16 @@ const operationSchema = z
     mark: z.enum(['mow', 'cut', 'weed', 'plant', 'rake', 'look']),
     what: z.string().min(3),
     how: z.string().min(10),
+    howSource: z.string().optional().describe('where the way of working comes from, when not from `source`'),
     because: z.string().min(10),
     source: z.string(),
     firstYearOnly: z.boolean(),
     untilSteepDeg: z.number().positive().max(45).optional().describe('not on ground steeper than this [°]'),
     timing: timingSchema,
     work: z
-      .enum(['mow', 'cut', 'walk', 'level', 'hand'])
+      .enum(['mow', 'cut', 'clear', 'walk', 'level', 'hand'])
       .describe(
-        'by a machine for short grass, for tall grass, walking the slope, walking round it, or by hand',
+        'by a machine for short grass, for tall grass, for hay if there is one, walking the slope, walking round it, or by hand',
       ),
     basis: z.enum(['area', 'edge', 'plants']).describe('what is counted: m² of slope, m of edge, plants'),
     share: z.number().positive().max(1).describe('part of it worked at each visit'),

@@ -76,7 +76,8 @@ function amountOf(row: Operation, turn: Turn, zone: CareFacts): number {
 }
 
 function outputOf(row: Operation, machine: Machine | undefined): number {
-  const perHour = row.perHour ?? machine?.outputM2PerH
+  const perHour =
+    row.work === 'clear' ? (machine?.clearsM2PerH ?? row.perHour) : (row.perHour ?? machine?.outputM2PerH)
   if (perHour === undefined) throw new RangeError(`careYear: ${row.id} must have an output, got none`)
   return perHour
 }
@@ -85,16 +86,24 @@ function outputOf(row: Operation, machine: Machine | undefined): number {
 const ON_FOOT = 'trimmer'
 
 function machineFor(row: Operation, given: CareCase): Machine | undefined {
+  if (row.work === 'clear') return fastestOf(ownMachines(given), ({ clearsM2PerH }) => clearsM2PerH ?? 0)
   if (row.work !== 'mow' && row.work !== 'cut') return undefined
   const sward = row.work === 'mow' ? 'short' : 'tall'
-  const able = ownMachines(given).filter((machine) => machine.sward.includes(sward))
-  const [fastest] = able.sort((one, other) => other.outputM2PerH - one.outputM2PerH)
+  const fastest = fastestOf(ownMachines(given), (machine) =>
+    machine.sward.includes(sward) ? machine.outputM2PerH : 0,
+  )
   if (fastest) return fastest
   if (row.work === 'mow' || given.zone.slopeDegSteep > workLimit('cut-on-foot', given.tables.cover).value)
     throw new RangeError(
       `careYear: ${row.id} must have a machine allowed at ${given.zone.slopeDegSteep}°, got none`,
     )
   return machineOf(ON_FOOT, given.tables.cover)
+}
+
+// A machine that cannot do the work has no pace at it.
+function fastestOf(machines: readonly Machine[], pace: (machine: Machine) => number): Machine | undefined {
+  const able = machines.filter((machine) => pace(machine) > 0)
+  return able.sort((one, other) => pace(other) - pace(one))[0]
 }
 
 const ownMachines = ({ zone, tables }: CareCase): Machine[] =>

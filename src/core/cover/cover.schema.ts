@@ -40,6 +40,13 @@ const machineSchema = z.strictObject({
     .describe('ground cut in an hour of a person’s time, on the flat [m²/h]'),
   outputBecause: z.string().min(10),
   outputSource: z.string(),
+  clearsM2PerH: z
+    .number()
+    .positive()
+    .optional()
+    .describe('hay gathered and carried off in an hour; left out where the machine cannot [m²/h]'),
+  clearsBecause: z.string().optional(),
+  clearsSource: z.string().optional(),
 })
 
 /** data/care/machines.json. */

@@ -171,6 +171,36 @@ describe('a person’s choice', () => {
   })
 })
 
+describe('refusals that are not about gradient (common practice, no source)', () => {
+  it.each([
+    ['mown', { wetDays: 260 }, /too wet on 260 days a year/],
+    ['mown', { midsummerSunHours: 1 }, /1\.0 h of midsummer sun/],
+    ['meadow', { midsummerSunHours: 1.5 }, /1\.5 h of midsummer sun/],
+    ['trees', { slopeAreaM2: 12 }, /12\.0 m² of slope/],
+    ['trees', { soilDepthM: 0.25 }, /0\.25 m of soil/],
+    ['trees', { nearHouse: true }, /arborist/],
+  ] as const)('%s with %j says why in figures', (kind, changes, why) => {
+    const one = option(coverOf(zone(changes), brief(), tables), kind)
+    expect(one.verdict).toBe('refused')
+    expect(refusalOf(one)).toMatch(why)
+  })
+
+  it('a limit on wetness is spoken of in points', () => {
+    const row = {
+      id: 'leave-soaked',
+      cover: 'leave' as const,
+      measure: 'wetness' as const,
+      side: 'above' as const,
+      limit: 90,
+      because: 'A row of this test.',
+      source: 'yours',
+    }
+    const limits = { ...tables.limits, covers: [...tables.limits.covers, row] }
+    const one = option(coverOf(zone({ wetness: 95 }), brief(), { ...tables, limits }), 'leave')
+    expect(refusalOf(one)).toContain('wetness of 95 of 100')
+  })
+})
+
 describe('cautions', () => {
   const ids = (kind: CoverKind, deg: number, changes = {}, towardsHouse = false) =>
     option(
