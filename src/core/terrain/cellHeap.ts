@@ -1,6 +1,7 @@
 /** Cells waiting, the lowest first; of equally low ones the nearest to the outlet, then the one that came first. */
 export class CellHeap {
   readonly #cells: Uint32Array
+  readonly #places: Uint32Array
   readonly #turns: Uint32Array
   readonly #levelM: Float64Array
   readonly #wayOut: Float64Array
@@ -11,10 +12,11 @@ export class CellHeap {
    * Makes an empty heap.
    *
    * @param levelM - level by which cells are ordered [m]; a waiting cell's level must not change
-   * @param wayOut - way to the outlet, which decides between equal levels [cells]; nor may this
+   * @param wayOut - way to the outlet, which decides between equal levels [cells]; it may shrink, see `moveUp`
    */
   constructor(levelM: Float64Array, wayOut: Float64Array) {
     this.#cells = new Uint32Array(levelM.length)
+    this.#places = new Uint32Array(levelM.length)
     this.#turns = new Uint32Array(levelM.length)
     this.#levelM = levelM
     this.#wayOut = wayOut
@@ -36,15 +38,25 @@ export class CellHeap {
    */
   add(cell: number): void {
     this.#turns[cell] = this.#turn++
-    let at = this.#size++
+    this.#places[cell] = this.#size++
+    this.moveUp(cell)
+  }
+
+  /**
+   * Gives a waiting cell its new place after its way out became shorter.
+   *
+   * @param cell - index of the cell [count]
+   */
+  moveUp(cell: number): void {
+    let at = this.#places[cell] ?? 0
     while (at > 0) {
       const above = (at - 1) >> 1
       const other = this.#cells[above] ?? 0
       if (!this.#comesFirst(cell, other)) break
-      this.#cells[at] = other
+      this.#put(other, at)
       at = above
     }
-    this.#cells[at] = cell
+    this.#put(cell, at)
   }
 
   /**
@@ -57,17 +69,22 @@ export class CellHeap {
     const moved = this.#cells[--this.#size] ?? 0
     let at = 0
     for (;;) {
-      const below = this.#lowerChild(at)
+      const below = this.#firstChild(at)
       const other = this.#cells[below] ?? 0
       if (below >= this.#size || !this.#comesFirst(other, moved)) break
-      this.#cells[at] = other
+      this.#put(other, at)
       at = below
     }
-    this.#cells[at] = moved
+    this.#put(moved, at)
     return first
   }
 
-  #lowerChild(at: number): number {
+  #put(cell: number, at: number): void {
+    this.#cells[at] = cell
+    this.#places[cell] = at
+  }
+
+  #firstChild(at: number): number {
     const left = 2 * at + 1
     const right = left + 1
     if (right >= this.#size) return left

@@ -28,9 +28,6 @@ export function fillHollows(levelM: Float64Array, hood: Neighbourhood): FilledGr
   for (let done = 0; flood.waiting.size > 0; done++) {
     const cell = flood.waiting.takeFirst()
     risingOrder[done] = cell
-    flood.state[cell] = FLOODED
-    if ((flood.wayOut[cell] ?? 0) > 0)
-      flood.wayOut[cell] = Math.max(shortestWayOut(flood, hood, cell), wayOutBefore(flood, risingOrder, done))
     const bits = hood.around[cell] ?? 0
     for (let way = 0; way < eightWays.length; way++)
       if (bits & (1 << way)) reach(flood, cell, cell + (hood.offsets[way] ?? 0), wayLengths[way] ?? 1)
@@ -38,13 +35,10 @@ export function fillHollows(levelM: Float64Array, hood: Neighbourhood): FilledGr
   return { filledM: flood.filledM, wayOut: flood.wayOut, risingOrder }
 }
 
-/** States of a cell: not reached, waiting, flooded. */
-const [UNREACHED, WAITING, FLOODED] = [0, 1, 2] as const
-
 interface Flood {
   readonly filledM: Float64Array
   readonly wayOut: Float64Array
-  readonly state: Uint8Array
+  readonly reached: Uint8Array
   readonly waiting: CellHeap
 }
 
@@ -52,42 +46,31 @@ interface Flood {
 function startFlood(levelM: Float64Array, hood: Neighbourhood): Flood {
   const filledM = Float64Array.from(levelM)
   const wayOut = new Float64Array(levelM.length)
-  const state = new Uint8Array(levelM.length)
+  const reached = new Uint8Array(levelM.length)
   const waiting = new CellHeap(filledM, wayOut)
   for (let cell = 0; cell < levelM.length; cell++) {
     if (!hood.inside[cell] || hood.around[cell] === ALL_AROUND) continue
-    state[cell] = WAITING
+    reached[cell] = 1
     waiting.add(cell)
   }
-  return { filledM, wayOut, state, waiting }
+  return { filledM, wayOut, reached, waiting }
 }
 
 function reach(flood: Flood, from: number, next: number, length: number): void {
-  if (flood.state[next] !== UNREACHED) return
-  flood.state[next] = WAITING
-  const lipM = flood.filledM[from] ?? 0
-  if ((flood.filledM[next] ?? 0) <= lipM) {
-    flood.filledM[next] = lipM
-    flood.wayOut[next] = (flood.wayOut[from] ?? 0) + length
+  const { filledM, wayOut, reached, waiting } = flood
+  const lipM = filledM[from] ?? 0
+  const through = (wayOut[from] ?? 0) + length
+  if (reached[next]) {
+    // Only a shorter way out over the same level is news of a cell already reached.
+    if (filledM[next] !== lipM || (wayOut[next] ?? 0) <= through) return
+    wayOut[next] = through
+    waiting.moveUp(next)
+    return
   }
-  flood.waiting.add(next)
-}
-
-// On one level the ways out must not shrink along the order, or water would be handed to a cell already done.
-function wayOutBefore(flood: Flood, risingOrder: Uint32Array, done: number): number {
-  const [cell, before] = [risingOrder[done] ?? 0, risingOrder[done - 1] ?? 0]
-  return flood.filledM[before] === flood.filledM[cell] ? (flood.wayOut[before] ?? 0) : 0
-}
-
-// The neighbour that reached a level cell first need not lie on its shortest way.
-function shortestWayOut(flood: Flood, hood: Neighbourhood, cell: number): number {
-  const bits = hood.around[cell] ?? 0
-  let shortest = flood.wayOut[cell] ?? 0
-  for (let way = 0; way < eightWays.length; way++) {
-    const other = cell + (hood.offsets[way] ?? 0)
-    if (!(bits & (1 << way)) || flood.state[other] !== FLOODED) continue
-    if (flood.filledM[other] !== flood.filledM[cell]) continue
-    shortest = Math.min(shortest, (flood.wayOut[other] ?? 0) + (wayLengths[way] ?? 1))
+  reached[next] = 1
+  if ((filledM[next] ?? 0) <= lipM) {
+    filledM[next] = lipM
+    wayOut[next] = through
   }
-  return shortest
+  waiting.add(next)
 }
