@@ -1,1 +1,5 @@
-export type { PlotWater, WaterCover, WaterMonth, WaterUnit, WaterYear } from './water.types'
+export type { PlotWater, WaterClimate, WaterMonth, WaterUnit, WaterYear } from './water.types'
+export { waterTablesSchema, type WaterCover, type WaterTables } from './waterTables.schema'
+export { waterYear } from './waterYear'
+export { slopePlaces, typicalSlope } from './typicalSlope'
+export { coverFactor, soilLoss, type ErodibleGround, type SoilLoss } from './soilLoss'

@@ -1,8 +1,6 @@
 import type { Account, Twelve } from '#core/units'
 import type { SoilProperties } from '#core/soil'
-
-/** Broad ground covers, as runoff and evapotranspiration see them. */
-export type WaterCover = 'bare' | 'mown' | 'meadow' | 'ground-cover' | 'shrubs' | 'trees' | 'terrace' | 'left'
+import type { WaterCover } from './waterTables.schema'
 
 /** A piece of the slope that takes water in and hands it on. */
 export interface WaterUnit {
@@ -13,10 +11,20 @@ export interface WaterUnit {
   readonly lengthM: number
   readonly soil: SoilProperties
   readonly cover: WaterCover
-  /** Radiation on the slope over radiation on open level ground, each month, per m² of plan [ratio]. */
-  readonly sunRatio: Twelve<number>
+  /** Mean level of the unit, to hand water from high to low [m]. */
+  readonly levelM: number
+  /** FAO-56 reference evapotranspiration on this slope, per m² of plan [mm a month]. */
+  readonly referenceEtMm: Twelve<number>
   /** Where its surface and lateral water goes: share 0 to 1 by receiving unit; the rest leaves the plot. */
   readonly handsOn: readonly { readonly to: string; readonly share: number }[]
+}
+
+/** What the sky gives and takes on level open ground. */
+export interface WaterClimate {
+  /** Mean rain [mm a month]. Snow is counted as rain on the day it falls. */
+  readonly rainMm: Twelve<number>
+  /** FAO-56 reference evapotranspiration on level open ground [mm a month]. */
+  readonly referenceEtMm: Twelve<number>
 }
 
 /** One month of a unit's balance, all depths over the unit's PLAN area [mm a month]. */
@@ -59,6 +67,6 @@ export interface WaterYear {
 /** The whole plot's year; volumes in m³. */
 export interface PlotWater {
   readonly units: readonly WaterYear[]
-  /** Rain, used by plants, ran off the plot, drained below, left sideways, stored: books to 0 [m³ a year]. */
+  /** Rain, water from the ground above, used by plants, ran off the plot, drained below, left sideways, stored: books to 0 [m³ a year]. */
   readonly account: Account
 }

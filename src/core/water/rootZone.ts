@@ -1,0 +1,82 @@
+import { daysInMonth, eachMonth, type Twelve } from '#core/units'
+import type { SoilProperties } from '#core/soil'
+import type { WaterUnit } from './water.types'
+import type { WaterTables } from './waterTables.schema'
+import { slopedCurveNumber } from './curveNumber'
+import { drainShares, type DrainShares } from './drainShares'
+import { easyShareAt } from './plantUse'
+import { retentionByWetness } from './retentionByWetness'
+import { rootedDepth } from './rootedDepth'
+import { seepageByFullness } from './seepage'
+
+/** Everything about a unit's rooting depth that does not change from day to day. */
+export interface RootZone {
+  /** Water for plants at field capacity [mm]. */
+  readonly holdsMm: number
+  /** Water above the wilting point when every pore is full [mm]. */
+  readonly fullMm: number
+  /** Retention by water held [mm]; undefined on level terrace beds, which shed only what they can not hold. */
+  readonly retention: ((waterMm: number) => number) | undefined
+  readonly drains: DrainShares
+  readonly seepage: (fullness: number) => number
+  /** What the cover would use [mm/d], month by month. */
+  readonly demandMmPerDay: Twelve<number>
+  /** Share taken up before plants slow down [0 to 1], month by month. */
+  readonly easyShare: Twelve<number>
+}
+
+/** Soil shallower than this ends on rock or pan [m]: NEH 630 table 7-1 counts deeper soil as open below. */
+const DEEP_M = 1
+
+/** Conductivity of rock or pan over that of the soil above it [ratio]: own judgement. */
+const PAN_SHARE = 0.1
+
+/**
+ * The rooting depth of a unit, ready to be run day by day.
+ *
+ * @param unit - the unit
+ * @param tables - water tables
+ * @returns its holding, shedding, draining and use
+ * @throws RangeError when the unit's slope, length or soil is outside its range
+ */
+export function rootZone(unit: WaterUnit, tables: WaterTables): RootZone {
+  const { soil, cover } = unit
+  const use = coverRow(tables.coverUse, cover)
+  const rooted = rootedDepth(soil, use.rootM)
+  const holdsMm = soil.availableWaterMm * rooted.share
+  const drainableMm = soil.drainableMm * rooted.share
+  const fullMm = holdsMm + drainableMm
+  const slopeDeg = cover === 'terrace' ? 0 : unit.slopeDeg
+  const curveNumber = slopedCurveNumber(coverRow(tables.curveNumbers, cover)[soil.hydrologicGroup], slopeDeg)
+  const demandMmPerDay = eachMonth(
+    (month) => (use.coefficient * unit.referenceEtMm[month]) / daysInMonth[month],
+  )
+  return {
+    holdsMm,
+    fullMm,
+    retention: cover === 'terrace' ? undefined : retentionByWetness(curveNumber, holdsMm, fullMm),
+    drains: drainShares({
+      conductivityMmPerH: soil.conductivityMmPerH,
+      baseMmPerH: baseMmPerH(soil, rooted.depthM),
+      slopeDeg,
+      lengthM: unit.lengthM,
+      drainableMm,
+      drainablePorosity: drainableMm / rooted.mm,
+    }),
+    seepage: seepageByFullness(soil, rooted.depthM, { slopeDeg, lengthM: unit.lengthM }),
+    demandMmPerDay,
+    easyShare: eachMonth((month) => easyShareAt(use.easyShare, demandMmPerDay[month])),
+  }
+}
+
+// Roots that reach rock or pan stand on it; elsewhere the soil goes on below them.
+function baseMmPerH(soil: SoilProperties, rootedM: number): number {
+  const onPan = soil.depthM < DEEP_M && rootedM === soil.depthM
+  return soil.conductivityMmPerH * (onPan ? PAN_SHARE : 1)
+}
+
+function coverRow<Row extends { cover: string }>(rows: readonly Row[], cover: string): Row {
+  const row = rows.find((one) => one.cover === cover)
+  if (row === undefined) throw new RangeError(`rootZone: the table has no row for the cover ${cover}`)
+  return row
+}
