@@ -1,1 +1,7 @@
-export type { Override, Score, ScoreName, Scores } from './score.types'
+export { scoreNames, type Override, type Score, type ScoreName, type Scores } from './score.types'
+export { factInWords, factNames, factTable, type FactName, type ScoreFacts } from './facts'
+export { scoreRulesSchema, type ScoreRule, type ScoreRules } from './score-rules.schema'
+export { gatherFacts, type ZoneEvidence } from './gather-facts'
+export { scoreZone } from './score-zone'
+export { lightClassOf, moistureClassOf } from './plant-scales'
+export { whatWouldChange, type WouldChange } from './what-would-change'

@@ -1,6 +1,9 @@
 import type { Account } from '#core/units'
 
-export type ScoreName = 'wetness' | 'sun' | 'erosion' | 'frost' | 'working'
+/** The five scores. */
+export const scoreNames = ['wetness', 'sun', 'erosion', 'frost', 'working'] as const
+
+export type ScoreName = (typeof scoreNames)[number]
 
 /** A person's own score in place of ours, with the reason. */
 export interface Override {
