@@ -1,6 +1,7 @@
 import type { TextureClass } from './soil.schema'
 import type { SoilProperties } from './soil.types'
 import type { SoilTables } from './soilTables.schema'
+import { britishClassOf } from './britishClass'
 import { rowOf } from './rowOf'
 
 /**
@@ -8,7 +9,7 @@ import { rowOf } from './rowOf'
  *
  * @param soil - what the sample holds and lets through
  * @param tables - soil tables, for the words
- * @returns one sentence, such as "Clay loam, 0.6 m deep: holds 84 mm for plants; drains slowly; sticky when wet, firm when dry."
+ * @returns one sentence, such as "Clay, 0.6 m deep: holds 84 mm for plants; drains very slowly; very sticky when wet, hard and cracked when dry."; where a British survey would name another class, it says so
  * @throws RangeError when a table lacks the row for the soil
  */
 export function describeSoil(soil: SoilProperties, tables: SoilTables): string {
@@ -20,7 +21,7 @@ export function describeSoil(soil: SoilProperties, tables: SoilTables): string {
   )
   const name = soil.textureClass.charAt(0).toUpperCase() + soil.textureClass.slice(1)
   const holds = `holds ${Math.round(soil.availableWaterMm)} mm for plants`
-  return `${name}, ${soil.depthM} m deep: ${holds}; ${words}; ${handling}.`
+  return `${name}${inBritain(soil)}, ${soil.depthM} m deep: ${holds}; ${words}; ${handling}.`
 }
 
 /**
@@ -33,6 +34,11 @@ export function describeSoil(soil: SoilProperties, tables: SoilTables): string {
  */
 export function coarseTexture(textureClass: TextureClass, tables: SoilTables): 'sand' | 'loam' | 'clay' {
   return classRow(textureClass, tables).coarse
+}
+
+function inBritain({ textureClass, sandPercent, clayPercent }: SoilProperties): string {
+  const british = britishClassOf(sandPercent, clayPercent)
+  return british === textureClass ? '' : ` (${british} to a British survey)`
 }
 
 function classRow(textureClass: TextureClass, tables: SoilTables) {

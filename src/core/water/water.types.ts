@@ -48,7 +48,7 @@ export interface WaterMonth {
   readonly storedChangeMm: number
   /** Water that plants can take, at the month's end. */
   readonly availableMm: number
-  /** Mean of available water over what the soil can hold for plants, 0 to 1 and more when above field capacity. */
+  /** Mean of available water over what the soil can hold for plants, 0 to 1 and more when above field capacity; each day between its wettest and its end. */
   readonly fullness: number
   /** Days of the month when the soil is too dry for plants to keep up (stress coefficient below 1) [d]. */
   readonly dryDays: number

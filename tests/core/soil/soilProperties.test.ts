@@ -151,6 +151,8 @@ describe('words', () => {
     )
     const sand = soilProperties(pit({ by: 'class', class: 'sand' }), soilTables)
     expect(describeSoil(sand, soilTables)).toContain('drains fast')
+    const loam = soilProperties(pit({ by: 'class', class: 'loam' }), soilTables)
+    expect(describeSoil(loam, soilTables)).toContain('Loam (clay loam to a British survey), 1 m deep')
   })
 
   it('common practice, no source: every class is sand, loam or clay to a plant list', () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { textureClasses, type TextureClass } from '#core/soil'
 import { textureClassOf } from '../../../src/core/soil/textureClass'
 import { classByFeel } from '../../../src/core/soil/feelTest'
+import { britishClassOf } from '../../../src/core/soil/britishClass'
 import { readJar } from '../../../src/core/soil/jarTest'
 import { soilTables, truth } from './soilTables'
 
@@ -58,6 +59,22 @@ describe('texture class', () => {
     [Number.NaN, 50, 50],
   ])('refuses %d, %d, %d', (sand, silt, clay) => {
     expect(() => textureClassOf(sand, silt, clay)).toThrow(RangeError)
+  })
+})
+
+describe('British texture class', () => {
+  const { points } = truth<{ points: Point[] }>('soil-texture-british')
+
+  it.each(points)(
+    'Soil Survey of England and Wales triangle: sand $sand, silt $silt, clay $clay is $expected.class',
+    ({ sand, clay, expected }) => {
+      expect(britishClassOf(sand, clay)).toBe(expected.class)
+    },
+  )
+
+  it('refuses shares that can not be', () => {
+    expect(() => britishClassOf(-1, 20)).toThrow(RangeError)
+    expect(() => britishClassOf(80, 40)).toThrow(RangeError)
   })
 })
 
