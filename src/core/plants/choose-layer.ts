@@ -1,4 +1,5 @@
 import type { MixLine, PlantVerdict, Site } from './plants.types'
+import { yearsToClose } from './closing'
 import { layerShares } from './shares'
 
 /** A layer to fill. */
@@ -31,6 +32,12 @@ export interface Chosen {
 const DOMINANCE_GAP = 2
 const HEIGHT_RATIO = 3
 
+/** Highest dominance class of each try at a layer: the strong spreaders are left out step by step. */
+const CALMER_AND_CALMER = [4, 3, 2] as const
+
+/** Shares closer than this are the same [share]. */
+const SHARE_TOLERANCE = 1e-9
+
 /** Plants that leave gaps sooner than this are not relied on [a; own judgement]. */
 const LEAST_LIFE_YEARS = 6
 
@@ -42,21 +49,26 @@ const BINDER_CLASS = 2
 const FAMILY_MOST = 2
 
 /** Points beside the fit for what makes a good cover [points of 100; own judgement]. */
-const EVERGREEN_POINTS = 12
-const SPREAD_POINTS = 10
+const EVERGREEN_POINTS = { ground: 20, shrub: 12, tree: 0, meadow: 0 } as const
+const CLOSING_POINTS = 18
 const SHADE_POINTS = 6
 const TALL_TREE_POINTS_PER_M = 0.6
-const LOW_SHRUB_POINTS = -15
+const LOW_SHRUB_POINTS = 15
+const TALL_GROUND_POINTS_PER_M = 15
 
 /** Lower than this a shrub belongs to the ground layer first [m; own judgement]. */
 const LOW_SHRUB_M = 0.5
 
-/** An advance that closes the usual spacing in a year earns all the spread points [m/a]. */
-const FAST_SPREAD_M = 0.3
+/** Taller than this a plant is less and less of a ground cover [m; own judgement]. */
+const TALL_GROUND_M = 0.5
+
+/** Plants that take this long to close, or never do, earn no closing points [a; own judgement]. */
+const SLOW_CLOSING_YEARS = 6
 
 /**
- * Picks the plants of one layer and their shares: best first, each compatible with those before it. Where the
- * caps of strong spreaders leave ground open, the pick is made again without them; last, one plant stands alone.
+ * Picks the plants of one layer and their shares: best first, each compatible with those before it. The pick
+ * is made with and without strong spreaders, and the one that fills the layer with the best fit stands; last, one
+ * plant stands alone.
  *
  * @param verdicts - offered plants of the layer; plants insisted on come first whatever their verdict
  * @param task - the layer to fill
@@ -72,20 +84,20 @@ export function chooseLayer(
 ): Chosen[] {
   const insisted = (verdict: PlantVerdict) => wish.insist.includes(verdict.plant.id)
   const asked = verdicts.filter(insisted)
+  const points = new Map(
+    verdicts.map((verdict) => [verdict, pointsOf(verdict, task, site) + nativeGain(verdict, site, wish)]),
+  )
+  const pointsFor = (verdict: PlantVerdict) => points.get(verdict) ?? 0
   const ranked = verdicts
     .filter((verdict) => !insisted(verdict) && isReliable(verdict, site))
-    .map((verdict) => ({ verdict, points: pointsOf(verdict, task, site) + nativeGain(verdict, site, wish) }))
-    .sort(
-      (one, other) => other.points - one.points || (one.verdict.plant.id < other.verdict.plant.id ? -1 : 1),
-    )
-    .map(({ verdict }) => verdict)
+    .sort((one, other) => pointsFor(other) - pointsFor(one) || (one.plant.id < other.plant.id ? -1 : 1))
   const share = (picked: readonly PlantVerdict[]) => shareOut(picked, task.share, insisted)
-  const tries = [3, 2, 1].map((most) => {
-    const calm = most === 3 ? ranked : ranked.filter(({ plant }) => plant.dominance <= most + 1)
+  const tries = CALMER_AND_CALMER.map((most) => {
+    const calm = ranked.filter(({ plant }) => plant.dominance <= most)
     return share(pickPartners(asked, calm, task.species))
   })
   const lone = share([...asked, ...(asked.length === 0 ? ranked.slice(0, 1) : [])])
-  return fullest([...tries, lone], task.share)
+  return bestOf([...tries, lone], task.share, pointsFor)
 }
 
 function isReliable({ plant, flags, bindingClass, offered }: PlantVerdict, site: Site): boolean {
@@ -102,10 +114,16 @@ function isReliable({ plant, flags, bindingClass, offered }: PlantVerdict, site:
 
 function pointsOf({ plant, fit }: PlantVerdict, task: LayerTask, site: Site): number {
   if (task.layer === 'tree') return fit - plant.heightM * TALL_TREE_POINTS_PER_M
-  const spread = Math.min(1, plant.spreadMPerYear / FAST_SPREAD_M) * SPREAD_POINTS
+  const years = Math.min(yearsToClose(plant) ?? SLOW_CLOSING_YEARS, SLOW_CLOSING_YEARS)
+  const closing = CLOSING_POINTS * (1 - years / SLOW_CLOSING_YEARS)
   const shade = task.shaded && plant.light.from < site.lightClass - 2 ? SHADE_POINTS : 0
-  const low = task.layer === 'shrub' && plant.heightM < LOW_SHRUB_M ? LOW_SHRUB_POINTS : 0
-  return fit + plant.winterCover * EVERGREEN_POINTS + spread + shade + low
+  const evergreen = plant.winterCover * EVERGREEN_POINTS[task.layer]
+  return fit + evergreen + closing + shade - wrongHeight(plant.heightM, task.layer)
+}
+
+function wrongHeight(heightM: number, layer: LayerTask['layer']): number {
+  if (layer === 'shrub') return heightM < LOW_SHRUB_M ? LOW_SHRUB_POINTS : 0
+  return Math.max(0, heightM - TALL_GROUND_M) * TALL_GROUND_POINTS_PER_M
 }
 
 function nativeGain({ plant }: PlantVerdict, site: Site, wish: PickWish): number {
@@ -162,10 +180,20 @@ function shareOut(
   }))
 }
 
-// The first try that fills the layer with partners; else whichever fills most.
-function fullest(tries: readonly Chosen[][], wanted: number): Chosen[] {
+// Of the tries that fill the layer with partners, the one with most points by share; else whichever fills most.
+function bestOf(
+  tries: readonly Chosen[][],
+  wanted: number,
+  pointsFor: (verdict: PlantVerdict) => number,
+): Chosen[] {
   const filled = (chosen: readonly Chosen[]) => chosen.reduce((sum, { share }) => sum + share, 0)
-  const whole = tries.find((chosen) => chosen.length > 1 && filled(chosen) >= wanted - 1e-9)
-  if (whole) return whole
-  return tries.reduce((best, chosen) => (filled(chosen) > filled(best) + 1e-9 ? chosen : best), [])
+  const worth = (chosen: readonly Chosen[]) =>
+    chosen.reduce((sum, { share, verdict }) => sum + share * pointsFor(verdict), 0)
+  const whole = tries.filter((chosen) => chosen.length > 1 && filled(chosen) >= wanted - SHARE_TOLERANCE)
+  const measure = whole.length > 0 ? worth : filled
+  return (whole.length > 0 ? whole : tries).reduce<Chosen[]>(
+    (best, chosen) =>
+      best.length === 0 || measure(chosen) > measure(best) + SHARE_TOLERANCE ? chosen : best,
+    [],
+  )
 }
