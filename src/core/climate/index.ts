@@ -6,3 +6,9 @@ export {
   type MonthNormals,
   type Place,
 } from './climate.schema'
+export type { MonthClimate } from './climate.types'
+export { climateYear, type ClimateSite } from './climateYear'
+export { coldAirC } from './coldAir'
+export { demandOnSlope } from './demandOnSlope'
+export { hardWinterC } from './hardWinter'
+export { sunRatios } from './sunRatios'
