@@ -38,7 +38,7 @@ const pointTable = z.strictObject({
 })
 
 /** One rule: when it counts, what it adds or takes away, and why. */
-export const scoreRuleSchema = z.strictObject({
+const scoreRuleSchema = z.strictObject({
   id,
   score: z.enum(scoreNames),
   when: conditions.optional().describe('all must hold; always when left out'),

@@ -1,15 +1,5 @@
-import type { SlopeBand } from './zone.types'
-
-/** What a name is made from. */
-interface NameFacts {
-  readonly band: SlopeBand
-  readonly slopeDeg: number
-  readonly plotSlopeDeg: number
-  /** Level plots have no upper and lower parts. */
-  readonly level: boolean
-  /** Radiation over open level ground, growing season [ratio]. */
-  readonly seasonSunRatio: number
-}
+import { windName } from '#core/units'
+import type { SlopeBand, ZoneFacts } from './zone.types'
 
 /** A zone this much steeper or gentler than the plot is called after it [°]; own judgement. */
 const APART_DEG = 5
@@ -30,19 +20,24 @@ const bandNames: Readonly<Record<SlopeBand, string>> = {
 /**
  * Names zones in plain words, each name once.
  *
- * @param zones - what names are made from, from the top down
+ * @param zones - the measured zones, from the top down
+ * @param level - true for a plot too level to have an upper and a lower part
  * @returns a name for each
  */
-export function nameZones(zones: readonly NameFacts[]): readonly string[] {
-  const plain = zones.map(plainName)
-  const bySun = distinct(plain, (same) => sunSides(same.map((at) => zones[at]?.seasonSunRatio ?? 0)))
-  return distinct(bySun, (same) => heights(same.length))
+export function nameZones(zones: readonly ZoneFacts[], level: boolean): readonly string[] {
+  const areaM2 = zones.reduce((sum, zone) => sum + zone.planAreaM2, 0)
+  const plotSlopeDeg = zones.reduce((sum, zone) => sum + zone.planAreaM2 * zone.slopeDegMean, 0) / areaM2
+  const plain = zones.map((zone) => (level ? 'Level ground' : plainName(zone, plotSlopeDeg)))
+  const pick = <Fact>(same: readonly number[], of: (zone: ZoneFacts) => Fact) =>
+    same.flatMap((at) => zones.slice(at, at + 1).map(of))
+  const bySun = distinct(plain, (same) => sunSides(pick(same, ({ seasonSunRatio }) => seasonSunRatio)))
+  const byWind = distinct(bySun, (same) => winds(pick(same, ({ aspectDeg }) => aspectDeg)))
+  return distinct(byWind, (same) => heights(same.length))
 }
 
-function plainName({ band, slopeDeg, plotSlopeDeg, level }: NameFacts): string {
-  if (level) return 'Level ground'
-  if (slopeDeg >= STEEP_DEG && slopeDeg > plotSlopeDeg + APART_DEG) return 'Steep face'
-  const gentle = slopeDeg <= SHELF_DEG && slopeDeg < plotSlopeDeg - APART_DEG
+function plainName({ band, slopeDegMean }: ZoneFacts, plotSlopeDeg: number): string {
+  if (slopeDegMean >= STEEP_DEG && slopeDegMean > plotSlopeDeg + APART_DEG) return 'Steep face'
+  const gentle = slopeDegMean <= SHELF_DEG && slopeDegMean < plotSlopeDeg - APART_DEG
   return gentle && band !== 'crest' && band !== 'foot' ? 'Shelf' : bandNames[band]
 }
 
@@ -64,7 +59,14 @@ function sunSides(ratios: readonly number[]): string[] {
   return one > other ? [', sunny side', ', shady side'] : [', shady side', ', sunny side']
 }
 
-// Two or three of one name lie above each other; more are counted.
+// Zones of one name that all face different ways are told apart by them.
+function winds(aspectsDeg: readonly (number | undefined)[]): string[] {
+  const names = aspectsDeg.map((aspectDeg) => (aspectDeg === undefined ? '' : windName(aspectDeg)))
+  const apart = new Set(names).size === names.length && !names.includes('')
+  return names.map((name) => (apart ? `, facing ${name}` : ''))
+}
+
+// Two of one name lie one above the other; more are counted from the top.
 function heights(count: number): string[] {
   if (count === 2) return [', higher', ', lower']
   return Array.from({ length: count }, (_, at) => ` ${at + 1}`)

@@ -1,9 +1,10 @@
 import type { GridFrame } from '#core/geometry'
 import type { Parts } from './connected-parts'
 
-/** A figure of every cell, and the difference that counts as one step apart. */
+/** What parts are compared by, and the difference that counts as one step apart. */
 export interface Trait {
-  readonly values: ArrayLike<number>
+  /** One figure of every cell, or several that measure the same in different ways: the least difference counts. */
+  readonly measures: readonly ArrayLike<number>[]
   readonly step: number
 }
 
@@ -11,8 +12,8 @@ export interface Trait {
 export interface PartTable {
   /** Area of each part, in whole cells [cells]. */
   readonly cells: Float64Array
-  /** Mean of each trait in steps, trait by trait within a part. */
-  readonly means: readonly Float64Array[]
+  /** For each trait and each of its measures the mean of every part [steps]. */
+  readonly means: readonly (readonly Float64Array[])[]
   readonly neighbours: readonly ReadonlySet<number>[]
 }
 
@@ -31,19 +32,14 @@ export function tableOfParts(
   frame: GridFrame,
   traits: readonly Trait[],
 ): PartTable {
-  const cells = new Float64Array(parts.count)
-  const means = traits.map(() => new Float64Array(parts.count))
-  parts.partOfCell.forEach((part, cell) => {
-    if (part < 0) return
-    const weight = share[cell] ?? 0
-    cells[part] = (cells[part] ?? 0) + weight
-    traits.forEach(({ values, step }, at) => {
-      const sums = means[at]
-      if (sums) sums[part] = (sums[part] ?? 0) + (weight * (values[cell] ?? 0)) / step
-    })
-  })
-  for (const sums of means) sums.forEach((sum, part) => (sums[part] = sum / (cells[part] ?? 1)))
-  return { cells, means, neighbours: neighboursOf(parts, frame) }
+  const cells = partSums(parts, share)
+  const meanSteps = (values: ArrayLike<number>, step: number) =>
+    partSums(parts, share, values).map((sum, part) => sum / (cells[part] ?? 1) / step)
+  return {
+    cells,
+    means: traits.map(({ measures, step }) => measures.map((values) => meanSteps(values, step))),
+    neighbours: neighboursOf(parts, frame),
+  }
 }
 
 /**
@@ -55,7 +51,19 @@ export function tableOfParts(
  * @returns distance between their means [steps], 0 or more
  */
 export function stepsApart(table: PartTable, one: number, other: number): number {
-  return Math.hypot(...table.means.map((means) => (means[one] ?? 0) - (means[other] ?? 0)))
+  const gaps = table.means.map((measures) =>
+    Math.min(...measures.map((means) => Math.abs((means[one] ?? 0) - (means[other] ?? 0)))),
+  )
+  return Math.hypot(...gaps)
+}
+
+// Sum of a figure over the cells of each part, each weighted by its share; of the shares alone without a figure.
+function partSums(parts: Parts, share: Float64Array, values?: ArrayLike<number>): Float64Array {
+  const sums = new Float64Array(parts.count)
+  parts.partOfCell.forEach((part, cell) => {
+    if (part >= 0) sums[part] = (sums[part] ?? 0) + (share[cell] ?? 0) * (values?.[cell] ?? 1)
+  })
+  return sums
 }
 
 function neighboursOf(parts: Parts, frame: GridFrame): Set<number>[] {

@@ -3,8 +3,8 @@ import { boundaryLine, type BoundaryLine } from './boundary-line'
 import { latticeLoop } from './lattice-loop'
 import { simplifyLine } from './simplify-line'
 
-/** Stair-steps of cells deviate by less than one cell from the line they stand for [cells]. */
-const STAIR_CELLS = 1.05
+/** Stair-steps of cells deviate by up to one cell from the line they stand for; the rest is ragged edge [cells]. */
+const STAIR_CELLS = 1.5
 
 /** Corners this close to the plot's boundary are moved onto it [cells]. */
 const SNAP_CELLS = 1.6

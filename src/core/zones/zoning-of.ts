@@ -1,13 +1,13 @@
 import { eachMonth } from '#core/units'
 import { cellsOfDrawn } from './drawn-cells'
-import { bandLimits, type BandLimit } from './limits'
-import { suggestedNames } from './suggested-names'
+import { bandLimits, LEAST_FALL_M, type BandLimit } from './limits'
+import { nameZones } from './name-zones'
 import { suggestParts } from './suggest-parts'
 import { traceZones } from './trace-zones'
 import { factsOfZones, type NamedZone } from './zone-facts'
 import { zoneMeans } from './zone-means'
 import type { Zone } from './zone.schema'
-import type { Zoning } from './zone.types'
+import type { ZoneFacts, Zoning } from './zone.types'
 import type { ZoningInput } from './zoning-input.types'
 
 /** A zone with its cells, before it has a letter. */
@@ -36,8 +36,9 @@ export function zoningOf(input: ZoningInput, drawn: readonly Zone[]): Zoning {
   const first = cellsOfDrawn(surface.share, surface.frame, drawn)
   const cells = suggest ? withSuggested(input, first, drawn.length, bands) : first
   const ordered = fromTheTop(input, cells, drawn)
+  const zones = factsOfZones(input, ordered.zoneOfCell, outlined(input, ordered), bands)
   return {
-    zones: factsOfZones(input, ordered.zoneOfCell, named(input, ordered, bands), bands),
+    zones: withNames(zones, ordered, surface.fallM < LEAST_FALL_M),
     zoneOfCell: ordered.zoneOfCell,
     suggested: suggest && ordered.zones.some((zone) => !zone.drawn),
   }
@@ -74,26 +75,32 @@ function fromTheTop(input: ZoningInput, cells: Int16Array, drawn: readonly Zone[
   }
 }
 
-function named(input: ZoningInput, ordered: OrderedZones, bands: readonly BandLimit[]): NamedZone[] {
-  const { surface } = input
-  const rings = traceZones(ordered.zoneOfCell, ordered.zones.length, surface.frame, surface.boundary)
-  const names = freshNames(input, ordered, bands)
-  const taken = new Set(ordered.zones.flatMap(({ drawn }) => (drawn ? [drawn.id] : [])))
-  return ordered.zones.map(({ drawn, index }) => {
+// Letters, ids and outlines; names of zones that nobody drew are found once they are measured.
+function outlined({ surface }: ZoningInput, { zones, zoneOfCell }: OrderedZones): NamedZone[] {
+  const rings = traceZones(zoneOfCell, zones.length, surface.frame, surface.boundary)
+  const taken = new Set(zones.flatMap(({ drawn }) => (drawn ? [drawn.id] : [])))
+  return zones.map(({ drawn, index }) => {
     const letter = letterOf(index)
     return drawn
       ? { id: drawn.id, name: drawn.name, ring: drawn.ring, letter }
-      : { id: freeId(letter, taken), name: names[index] ?? letter, ring: rings[index] ?? [], letter }
+      : { id: freeId(letter, taken), name: '', ring: rings[index] ?? [], letter }
   })
 }
 
-// Names of zones that the person did not draw; "Rest" where only a remainder is left.
-function freshNames(input: ZoningInput, ordered: OrderedZones, bands: readonly BandLimit[]): string[] {
-  const { zones, zoneOfCell } = ordered
+// Names for zones that the person did not draw; "Rest" where only a remainder is left.
+function withNames(
+  facts: readonly ZoneFacts[],
+  { zones }: OrderedZones,
+  level: boolean,
+): readonly ZoneFacts[] {
   const drawnNames = new Set(zones.flatMap(({ drawn }) => (drawn ? [drawn.name] : [])))
   const rest = zones.some(({ drawn }) => drawn && drawn.locked !== true)
-  const plain = rest ? zones.map(() => 'Rest') : suggestedNames(input, zoneOfCell, zones.length, bands)
-  return plain.map((name) => freeName(name, drawnNames))
+  const plain = nameZones(facts, level)
+  return facts.map((zone, index) =>
+    zones[index]?.drawn
+      ? zone
+      : { ...zone, name: freeName(rest ? 'Rest' : (plain[index] ?? zone.letter), drawnNames) },
+  )
 }
 
 // Letters of the alphabet, doubled after Z.
