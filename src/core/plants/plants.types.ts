@@ -62,13 +62,13 @@ export interface PlantVerdict {
 export interface MixLine {
   readonly plantId: string
   readonly layer: 'ground' | 'shrub' | 'tree' | 'meadow'
-  /** Share of the zone's slope area, 0 to 1. */
+  /** Share of the zone's slope area, 0 to 1; of a sown mix, share of the seed by weight. */
   readonly share: number
   /** Distance along the slope between plants, staggered rows [m]. */
   readonly spacingM: number
   readonly perM2: number
   readonly count: number
-  /** Seed to sow, for meadows [g]. */
+  /** Seed to sow, for meadows [g]; count and plants per m² are 0 then. */
   readonly seedG: number | undefined
   readonly monthsToCover: { readonly from: number; readonly to: number } | undefined
   readonly because: string
@@ -82,7 +82,7 @@ export interface ZonePlanting {
   readonly mix: readonly MixLine[]
   /** Months to 80 % cover of the mix [months]. */
   readonly monthsToCover: { readonly from: number; readonly to: number } | undefined
-  /** Cover of the ground by year, 0 to 1, years 0 to 10. */
+  /** Cover of the ground by year, 0 to 1, years 0 to 10; empty when nothing is planted. */
   readonly coverByYear: readonly number[]
   /** Indicative cost class of the mix per m² of slope, 1 to 5. */
   readonly costClass: number | undefined
