@@ -1,10 +1,12 @@
+import type { Twelve } from '#core/units'
+import type { MonthClimate } from '#core/climate'
 import type { SoilProperties } from '#core/soil'
 import type { SunOnGround } from '#core/sun'
 import type { Surface } from '#core/survey'
 import type { Terrain } from '#core/terrain'
-import type { PlotWater } from '#core/water'
+import type { PlotWater, SoilLoss } from '#core/water'
 import type { Zoning } from '#core/zones'
-import type { Scores } from '#core/scores'
+import type { ScoreFacts, Scores } from '#core/scores'
 import type { Caution, ZoneCover } from '#core/cover'
 import type { Site, ZonePlanting } from '#core/plants'
 import type { CareYear } from '#core/care'
@@ -25,10 +27,14 @@ export interface Settlement {
 export interface ZoneFindings {
   readonly zoneId: string
   readonly soil: SoilProperties
+  /** What the rules looked at. */
+  readonly facts: ScoreFacts
   readonly scores: Scores
   readonly site: Site
   readonly cover: ZoneCover
   readonly planting: ZonePlanting
+  /** Soil lost in a usual year: bare, while plants take hold, and once covered. */
+  readonly soilLoss: readonly SoilLoss[]
 }
 
 /** Everything derived from a plan. Never saved. */
@@ -36,6 +42,8 @@ export interface Findings {
   readonly surface: Surface
   readonly terrain: Terrain
   readonly sun: SunOnGround
+  /** The twelve months at the plot. */
+  readonly climate: Twelve<MonthClimate>
   readonly soils: readonly SoilProperties[]
   readonly zoning: Zoning
   readonly water: PlotWater

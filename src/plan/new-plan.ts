@@ -49,7 +49,7 @@ export function newPlan(start: PlanStart): Plan {
     ],
     zones: [],
     brief: {
-      machines: [{ id: 'walk-behind-mower' }],
+      machines: [{ id: 'walk-behind' }],
       currency: 'EUR',
       whoWorks: 'household',
       children: false,

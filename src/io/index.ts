@@ -1,0 +1,14 @@
+export { readTextTable, toNumber, type TextTable } from './text-table'
+export {
+  guessLevelColumns,
+  guessProfileColumns,
+  levelsFromTable,
+  stationsFromTable,
+  type LevelColumns,
+  type ProfileColumns,
+} from './levels-table'
+export { readAsciiGrid, writeAsciiGrid } from './ascii-grid'
+export { writeCalendar, type CalendarDay, type CalendarEntry } from './calendar-file'
+export { bankFromText, riseFromText } from './bank-text'
+export { toPlotOrigin } from './plot-origin'
+export { loadTables } from './tables'

@@ -1,0 +1,70 @@
+import careMachines from '#data/care/machines'
+import careOperations from '#data/care/operations'
+import careWindows from '#data/care/windows'
+import climatePlaces from '#data/climate/places'
+import coverCautions from '#data/cover/cautions'
+import coverLimits from '#data/cover/limits'
+import coverRules from '#data/cover/rules'
+import soilClasses from '#data/soil/classes'
+import soilCompaction from '#data/soil/compaction'
+import soilDrainage from '#data/soil/drainage'
+import soilErodibility from '#data/soil/erodibility'
+import sources from '#data/sources'
+import waterCoverUse from '#data/water/cover-use'
+import waterCurveNumbers from '#data/water/curve-numbers'
+import waterStages from '#data/water/erosion-stages'
+import waterGroundCover from '#data/water/ground-cover'
+import { careWindowsSchema, operationsSchema } from '#core/care'
+import { placeSchema } from '#core/climate'
+import { coverCautionsSchema, coverLimitsSchema, coverRulesSchema, machinesSchema } from '#core/cover'
+import { soilTablesSchema } from '#core/soil'
+import { waterTablesSchema } from '#core/water'
+import type { Tables } from '#plan'
+import { z } from 'zod'
+import { loadPlants } from './plant-tables'
+import { loadScoreRules } from './score-tables'
+
+const sourcesSchema = z.record(
+  z.string(),
+  z.strictObject({
+    kind: z.enum(['published', 'standard', 'common-practice', 'memory', 'own-judgement', 'measured']),
+    cite: z.string(),
+    note: z.string().optional(),
+  }),
+)
+
+/**
+ * Every table of data/, checked once.
+ *
+ * @returns the tables that deriving reads
+ */
+export function loadTables(): Tables {
+  return {
+    soil: soilTablesSchema.parse({
+      classes: soilClasses,
+      compaction: soilCompaction,
+      drainage: soilDrainage,
+      erodibility: soilErodibility,
+    }),
+    water: waterTablesSchema.parse({
+      curveNumbers: waterCurveNumbers,
+      coverUse: waterCoverUse,
+      groundCover: waterGroundCover,
+      stages: waterStages,
+    }),
+    scores: loadScoreRules(),
+    care: {
+      cover: {
+        machines: machinesSchema.parse(careMachines),
+        limits: coverLimitsSchema.parse(coverLimits),
+        rules: coverRulesSchema.parse(coverRules),
+        cautions: coverCautionsSchema.parse(coverCautions),
+      },
+      operations: operationsSchema.parse(careOperations),
+      windows: careWindowsSchema.parse(careWindows),
+    },
+    plants: loadPlants(),
+    places: z.array(placeSchema).parse(climatePlaces),
+    sources: sourcesSchema.parse(sources),
+  }
+}

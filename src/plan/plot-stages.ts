@@ -1,0 +1,108 @@
+import { careYear, type CareFacts, type CareYear } from '#core/care'
+import { perimeterM } from '#core/geometry'
+import { eachMonth } from '#core/units'
+import type { WaterYear } from '#core/water'
+import { zoneMeans, type ZoneFacts } from '#core/zones'
+import type { Step } from './derive'
+import type { Findings, ZoneFindings } from './findings.types'
+import type { Ground } from './ground-stages'
+import type { Plan } from './plan.schema'
+import { cautionsOf, toSettle } from './settle'
+import type { Means, ZonedGround } from './zone-stages'
+import { judgeZone } from './judge-zone'
+
+/** Scores, cover, planting, care, and what is still to settle. */
+export function* plotStages(
+  plan: Plan,
+  ground: Ground & ZonedGround,
+  { tables, memory }: Means,
+): Generator<Step, Findings> {
+  yield { stage: 'plants', done: 0.85 }
+  const { brief, choices, overrides, site, survey } = plan
+  const inputs = [ground.zoning, ground.water, ground.soilOf, ground.climate, brief, choices, overrides, site]
+  const zones = memory.run('judged', [...inputs, survey.obstacles], () => judgeZones(plan, ground, tables))
+  yield { stage: 'care', done: 0.95 }
+  const care = memory.run('care', [zones, plan.climate, brief, site], () =>
+    careOf(plan, ground, { zones, tables }),
+  )
+  const { surface, terrain, sun, soils, zoning, water } = ground
+  return {
+    surface,
+    terrain,
+    sun,
+    climate: ground.climate,
+    soils,
+    zoning,
+    water,
+    zones,
+    care,
+    cautions: cautionsOf(zones),
+    toSettle: toSettle({ plan, terrain, zoning, zones, care, tables: tables.care.cover }),
+  }
+}
+
+function judgeZones(
+  plan: Plan,
+  ground: Ground & ZonedGround,
+  tables: Means['tables'],
+): readonly ZoneFindings[] {
+  const { zoning, surface, terrain, soilOf, climate } = ground
+  const heights = zoneMeans(zoning.zoneOfCell, zoning.zones.length, surface.share, terrain.heightAboveFootM)
+  return zoning.zones.map((zone, index) => {
+    const soil = soilOf[index]
+    if (!soil) throw new RangeError(`judgeZones: zone ${zone.id} has no soil`)
+    const middleM = (zone.levelM.highest + zone.levelM.lowest) / 2
+    const evidence = {
+      zone,
+      soil,
+      climate,
+      water: waterOf(ground, zone.id),
+      heightAboveFootM: heights[index] ?? 0,
+      belowCrestM: Math.max(0, surface.highestM - middleM),
+    }
+    return judgeZone(evidence, plan, tables)
+  })
+}
+
+function waterOf({ water }: ZonedGround, zoneId: string): WaterYear {
+  const year = water.units.find(({ id }) => id === zoneId)
+  if (!year) throw new RangeError(`waterOf: zone ${zoneId} has no water year`)
+  return year
+}
+
+interface Judged {
+  readonly zones: readonly ZoneFindings[]
+  readonly tables: Means['tables']
+}
+
+function careOf(plan: Plan, ground: ZonedGround, { zones, tables }: Judged): CareYear {
+  const facts = ground.zoning.zones.flatMap((zone) => {
+    const found = zones.find(({ zoneId }) => zoneId === zone.id)
+    return found ? [careFacts(zone, found, waterOf(ground, zone.id))] : []
+  })
+  return careYear(
+    facts,
+    tables.care,
+    {
+      ratePerHourMinor: plan.brief.ratePerHourMinor,
+      legalRegion: plan.site.legalRegion,
+      months: plan.climate.months,
+    },
+    plan.site.latitudeDeg,
+  )
+}
+
+function careFacts(zone: ZoneFacts, { cover, planting }: ZoneFindings, water: WaterYear): CareFacts {
+  return {
+    zoneId: zone.id,
+    letter: zone.letter,
+    name: zone.name,
+    slopeDegMean: zone.slopeDegMean,
+    slopeDegSteep: zone.slopeDegSteep,
+    slopeAreaM2: zone.slopeAreaM2,
+    edgeM: perimeterM(zone.ring),
+    wetDays: eachMonth((month) => water.months[month].wetDays),
+    plantCount: planting.mix.reduce((sum, line) => sum + line.count, 0),
+    cover,
+  }
+}

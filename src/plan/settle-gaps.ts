@@ -1,0 +1,83 @@
+import { soilProblems } from '#core/soil'
+import type { Settlement } from './findings.types'
+import type { Plan } from './plan.schema'
+
+/** What is still open in a plan, each with how to mend it. */
+export function gapsOf(plan: Plan): readonly Settlement[] {
+  const rows = gapRows
+    .filter(({ open }) => open(plan))
+    .map(({ id, what, mend }): Settlement => ({
+      id,
+      kind: 'gap',
+      what,
+      mend,
+      zoneId: undefined,
+      atM: undefined,
+      source: 'own-judgement',
+    }))
+  return [...rows, ...soilDoubts(plan)]
+}
+
+/** Soil samples that can be used but hardly trusted. */
+function soilDoubts({ soil }: Plan): Settlement[] {
+  return soil.flatMap((sample) =>
+    soilProblems(sample, sample.name).map(({ what, mend }, index) => ({
+      id: `soil-${sample.id}-${index}`,
+      kind: 'gap' as const,
+      what: `${sample.name}: ${what}`,
+      mend,
+      zoneId: undefined,
+      atM: undefined,
+      source: 'own-judgement',
+    })),
+  )
+}
+
+interface Gap {
+  readonly id: string
+  readonly open: (plan: Plan) => boolean
+  readonly what: string
+  readonly mend: string
+}
+
+/** What the person has not said yet, and what we took instead. */
+const gapRows: readonly Gap[] = [
+  {
+    id: 'soil-assumed',
+    open: (plan) => plan.soil.some(({ assumed }) => assumed === true),
+    what: 'No soil sample: an ordinary loam is assumed.',
+    mend: 'Squeeze a moist handful and answer three questions under “What is this ground?”.',
+  },
+  {
+    id: 'climate-place',
+    open: (plan) => plan.climate.from === 'place',
+    what: 'The climate is that of a listed place, not yours.',
+    mend: 'Type in twelve months of normals from your weather service.',
+  },
+  {
+    id: 'legal-region',
+    open: (plan) => plan.site.legalRegion === undefined,
+    what: 'No country is set: plants are not checked against the law.',
+    mend: 'Say whose law counts. Invasive plants may then be barred.',
+  },
+  {
+    id: 'ph',
+    open: (plan) => plan.soil.every(({ ph }) => ph === undefined),
+    what: 'The soil’s acidity is not known.',
+    mend: 'A cheap test strip will do; lime haters and lime lovers are then told apart.',
+  },
+  {
+    id: 'machines',
+    open: (plan) => plan.brief.machines.some(({ limitDeg }) => limitDeg === undefined),
+    what: 'A machine’s own slope limit is not known; a cautious one is used.',
+    mend: 'Read it off the maker’s plate or handbook.',
+  },
+  {
+    id: 'roof-water',
+    open: (plan) =>
+      plan.survey.obstacles.some(({ kind }) => kind === 'house') &&
+      !plan.survey.obstacles.some(({ kind }) => kind === 'downpipe'),
+    what: 'Where does the roof water go?',
+    mend: 'Mark the downpipes. Water let out on a bank washes it away.',
+  },
+]
