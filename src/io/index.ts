@@ -12,3 +12,4 @@ export { writeCalendar, type CalendarDay, type CalendarEntry } from './calendar-
 export { bankFromText, riseFromText } from './bank-text'
 export { toPlotOrigin } from './plot-origin'
 export { loadTables } from './tables'
+export { demos, type Demo } from './demos'
