@@ -51,8 +51,8 @@ export function unitAccount(id: string, months: readonly WaterMonth[]): Account 
  * @returns the account [m³ a year]
  */
 export function plotAccount(course: readonly Running[]): Account {
-  const own = course.filter((running) => !running.above)
-  const ground = course.filter((running) => running.above)
+  const own = course.filter((running) => running.place === 'plot')
+  const ground = course.filter((running) => running.place === 'edge')
   const all = (running: Running) => running.unit.planAreaM2 / MM_M2_PER_M3
   const leaving = (running: Running) => running.leavesShare * all(running)
   const entry = (id: string, amount: number, source: string, words: string): AccountLine => ({

@@ -10,12 +10,15 @@ interface Receiver {
 /** A unit in its place on the way of the water, highest first. */
 export interface CourseUnit {
   readonly unit: WaterUnit
-  /** Ground above the plot, which no one has surveyed. */
-  readonly above: boolean
+  /** On the plot; in the last strip above it, which sheds onto the plot; or further above. */
+  readonly place: 'plot' | 'edge' | 'above'
   readonly receivers: readonly Receiver[]
   /** Share of what leaves the unit that also leaves the plot [0 to 1]. */
   readonly leavesShare: number
 }
+
+/** Most strips that ground above is cut into; a longer way makes the farthest strip longer: own judgement. */
+const MOST_STRIPS = 24
 
 /** Shares may add up to this much more than 1, from rounding [-]. */
 const SHARE_TOLERANCE = 1e-6
@@ -37,12 +40,13 @@ export function waterCourse(units: readonly WaterUnit[], aboveM: number): readon
   const downhill = [...units].sort((one, other) => other.levelM - one.levelM).map(dropUphill(units))
   const fed = new Set(downhill.flatMap((unit) => unit.handsOn.map((link) => link.to)))
   const tops = aboveM > 0 ? downhill.filter((unit) => !fed.has(unit.id)) : []
-  const ground = tops.map((top) => groundAbove(top, aboveM))
+  const ground = tops.flatMap((top) => groundAbove(top, aboveM))
+  const topIds = new Set(tops.map((top) => top.id))
   const order = [...ground, ...downhill]
   const placeOf = new Map(order.map((unit, at) => [unit.id, at]))
   return order.map((unit, at) => ({
     unit,
-    above: at < ground.length,
+    place: at >= ground.length ? 'plot' : unit.handsOn.some((link) => topIds.has(link.to)) ? 'edge' : 'above',
     receivers: unit.handsOn.map(({ to, share }) => {
       const place = placeOf.get(to) ?? -1
       return { at: place, depthRatio: (share * unit.planAreaM2) / (order[place]?.planAreaM2 ?? 1) }
@@ -61,16 +65,23 @@ function dropUphill(units: readonly WaterUnit[]): (unit: WaterUnit) => WaterUnit
   }
 }
 
-// Ground above is taken to be as the unit it sheds onto: same soil, cover, slope and sun.
-function groundAbove(top: WaterUnit, aboveM: number): WaterUnit {
+// Ground above is taken to be as the unit it sheds onto: same soil, cover, slope and sun. It is cut into
+// strips as long as that unit, farthest first, so that water soaks in on its way as it does on the plot.
+function groundAbove(top: WaterUnit, aboveM: number): readonly WaterUnit[] {
   const widthM = top.planAreaM2 / top.lengthM
-  return {
-    ...top,
-    id: `above ${top.id}`,
-    planAreaM2: widthM * aboveM,
-    lengthM: aboveM,
-    handsOn: [{ to: top.id, share: 1 }],
-  }
+  const strips = Math.min(MOST_STRIPS, Math.ceil(aboveM / top.lengthM))
+  const idOf = (strip: number) => (strip === 0 ? top.id : `above ${top.id} ${strip}`)
+  return Array.from({ length: strips }, (_, from) => {
+    const strip = strips - from
+    const lengthM = strip === strips ? aboveM - (strips - 1) * top.lengthM : top.lengthM
+    return {
+      ...top,
+      id: idOf(strip),
+      planAreaM2: widthM * lengthM,
+      lengthM,
+      handsOn: [{ to: idOf(strip - 1), share: 1 }],
+    }
+  })
 }
 
 function refuseNonsense(units: readonly WaterUnit[], aboveM: number): void {

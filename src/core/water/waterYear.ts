@@ -38,7 +38,8 @@ export function waterYear(
   })
   settle(course, climate)
   const years = course
-    .filter((running) => !running.above)
+
+    .filter((running) => running.place === 'plot')
     .map(({ unit, months }) => ({
       id: unit.id,
       months: twelve(months),
