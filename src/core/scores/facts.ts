@@ -78,5 +78,6 @@ export function factInWords(name: FactName, value: number): string {
   const { unit, decimals, shownTimes = 1 }: FactWords = factTable[name]
   const figure = (value * shownTimes).toFixed(decimals).replace(/^-(0(\.0*)?)$/, '$1')
   const gap = unit === '°' ? '' : ' '
-  return `${figure.replace('-', '−')}${gap}${unit}`
+  const one = figure === '1' && unit === 'days'
+  return `${figure.replace('-', '−')}${gap}${one ? 'day' : unit}`
 }

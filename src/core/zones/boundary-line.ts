@@ -28,7 +28,9 @@ export interface BoundaryLine {
  * @returns the outline as a line
  */
 export function boundaryLine(boundary: Ring): BoundaryLine {
-  const ring = signedAreaM2(boundary) < 0 ? boundary.toReversed() : boundary
+  // A boundary read from a survey may carry levels, which have no place in an outline.
+  const plain = boundary.map(({ eastM, northM }) => ({ eastM, northM }))
+  const ring = signedAreaM2(plain) < 0 ? plain.toReversed() : plain
   return {
     ring,
     nearest: (point) => nearestOn(ring, point),

@@ -10,7 +10,7 @@ export const SUN_HOUR_LIMITS = [2, 4, 6] as const
 export const SUN_RATIO_LIMITS = [0.7, 0.9, 1.1] as const
 
 /** A slope at least this long on plan is split into five bands, not three [m]; own judgement. */
-export const LONG_SLOPE_M = 30
+const LONG_SLOPE_M = 30
 
 /** Plots with less fall than this have no bands of position [m]; own judgement. */
 export const LEAST_FALL_M = 0.5

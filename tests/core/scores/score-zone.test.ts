@@ -129,6 +129,7 @@ describe('every rule', () => {
     expect(factNames.every((name) => factTable[name].meaning.length > 5)).toBe(true)
     expect(factInWords('slopeDeg', 12.4)).toBe('12°')
     expect(factInWords('position', 0.834)).toBe('83 %')
+    expect(factInWords('wetDays', 1.2)).toBe('1 day')
     expect(factInWords('yearRainLessEtMm', -120.4)).toBe('−120 mm')
     expect(factInWords('formAcross', -0.001)).toBe('0.00 1/m')
   })

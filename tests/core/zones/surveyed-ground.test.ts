@@ -2,7 +2,15 @@ import { cellCentre, distanceToSegmentM, pointInRing, ringAreaM2, sides } from '
 import { surfaceFrom, type GroundSurvey } from '#core/survey'
 import { terrainOf } from '#core/terrain'
 import { eachMonth } from '#core/units'
-import { zoneProblems, zoningOf, zonesFromSuggestion, type Zoning, type ZoningInput } from '#core/zones'
+import {
+  mergeZones,
+  splitZone,
+  zoneProblems,
+  zoningOf,
+  zonesFromSuggestion,
+  type Zoning,
+  type ZoningInput,
+} from '#core/zones'
 import { describe, expect, it } from 'vitest'
 import { growing } from './ground'
 
@@ -140,4 +148,33 @@ it('common practice, no source: a round hill has sides that face different ways,
   expect(new Set(zones.map(({ name }) => name)).size).toBe(zones.length)
   expect(sum(zones.map(({ planAreaM2 }) => planAreaM2))).toBeCloseTo(76 * 76, 6)
   for (const zone of zones) expect(sum(zone.handsOn.map(({ share }) => share))).toBeLessThanOrEqual(1 + 1e-9)
+})
+
+it('exact solution: on rough ground too, joined neighbours hold the area of both, and a split keeps it', () => {
+  const { zoning } = zoned({
+    kind: 'levels',
+    points: Array.from({ length: 900 }, (_, at) => {
+      const eastM = (at % 30) * 2
+      const northM = Math.floor(at / 30) * 2
+      return { eastM, northM, levelM: 0.2 * northM + 3 * Math.sin(eastM / 8) + 1.5 * Math.cos(northM / 7) }
+    }),
+  })
+  const taken = zonesFromSuggestion(zoning)
+  if (!taken.ok) throw new Error('nothing to take over')
+  const areaM2 = sum(taken.value.map(({ ring }) => ringAreaM2(ring)))
+  expect(areaM2).toBeCloseTo(58 * 58, 6)
+  let joined = 0
+  for (const one of taken.value)
+    for (const other of taken.value) {
+      const merged = mergeZones(taken.value, [one.id, other.id])
+      if (!merged.ok) continue
+      joined++
+      expect(sum(merged.value.map(({ ring }) => ringAreaM2(ring)))).toBeCloseTo(areaM2, 6)
+    }
+  expect(joined).toBeGreaterThanOrEqual(2 * (taken.value.length - 1))
+  for (const zone of taken.value) {
+    const corner = zone.ring[0] ?? { eastM: 0, northM: 0 }
+    const split = splitZone(taken.value, zone.id, [corner, { eastM: 29.3, northM: 28.1 }])
+    if (split.ok) expect(sum(split.value.map(({ ring }) => ringAreaM2(ring)))).toBeCloseTo(areaM2, 6)
+  }
 })
