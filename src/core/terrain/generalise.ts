@@ -4,18 +4,18 @@ import { eightWays, type Neighbourhood } from './neighbours'
 const pairWeights = [2 / 16, 1 / 16, 2 / 16, 1 / 16] as const
 
 /**
- * The ground with its fine roughness smoothed away, even slopes and bends kept.
+ * A field of values with its fine roughness smoothed away, even trends kept.
  *
  * Each pass takes the 3 × 3 binomial mean. A pair of opposite neighbours counts only when both lie in the plot, so
- * that a boundary does not bend the ground.
+ * that a boundary does not bend the field.
  *
- * @param levelM - level of each cell [m]
+ * @param values - value of each cell [any unit]
  * @param hood - cells of the plot and their neighbours
  * @param passes - how many times to smooth [count], 0 or more
- * @returns smoothed level of each cell [m]
+ * @returns smoothed value of each cell [same unit]
  */
-export function generalise(levelM: Float64Array, hood: Neighbourhood, passes: number): Float64Array {
-  let from = levelM
+export function generalise(values: Float64Array, hood: Neighbourhood, passes: number): Float64Array {
+  let from = values
   for (let pass = 0; pass < passes; pass++) from = smoothOnce(from, hood)
   return from
 }
@@ -27,16 +27,16 @@ function smoothOnce(from: Float64Array, hood: Neighbourhood): Float64Array {
   return smooth
 }
 
-function changeAt(levelM: Float64Array, hood: Neighbourhood, cell: number): number {
-  const twiceM = 2 * (levelM[cell] ?? 0)
+function changeAt(values: Float64Array, hood: Neighbourhood, cell: number): number {
+  const twice = 2 * (values[cell] ?? 0)
   const bits = hood.around[cell] ?? 0
-  let changeM = 0
+  let change = 0
   for (let pair = 0; pair < pairWeights.length; pair++) {
     const both = (1 << pair) | (1 << (pair + eightWays.length / 2))
     if ((bits & both) !== both) continue
     const offset = hood.offsets[pair] ?? 0
-    const sumM = (levelM[cell + offset] ?? 0) + (levelM[cell - offset] ?? 0)
-    changeM += (pairWeights[pair] ?? 0) * (sumM - twiceM)
+    const sum = (values[cell + offset] ?? 0) + (values[cell - offset] ?? 0)
+    change += (pairWeights[pair] ?? 0) * (sum - twice)
   }
-  return changeM
+  return change
 }

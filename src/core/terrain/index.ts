@@ -2,3 +2,4 @@ export type { FlowShares, Section, SectionStation, Terrain } from './terrain.typ
 export { terrainOf } from './terrainOf'
 export { sectionProblem } from './sectionProblem'
 export type { SectionLine } from './section'
+export { outOfSight, type Stretch } from './outOfSight'

@@ -1,12 +1,14 @@
 import type { Surface } from '#core/survey'
 import { generalise } from './generalise'
-import { ALL_AROUND, eightWays, type Neighbourhood } from './neighbours'
+import type { Gradients } from './gradients'
+import { ALL_AROUND, type Neighbourhood } from './neighbours'
+import { spreadToEdge } from './spreadToEdge'
 
-/** Roughness narrower than about twice this says nothing of the shape of the ground [m]; own judgement. */
+/** Bends narrower than about twice this are roughness, not the shape of the ground [m]; own judgement. */
 const ROUGHNESS_M = 0.5
 
 /** Most smoothing passes, each widening the view by half a squared cell [count]. */
-const MOST_PASSES = 8
+const MOST_PASSES = 4
 
 /** Ground flatter than this has no direction down or across [m/m]. */
 const LEVEL_GRADIENT = 1e-6
@@ -22,44 +24,53 @@ export interface SlopeForm {
 /**
  * How the ground bends down and across the slope.
  *
- * The lightly smoothed ground is read with a quadratic through each cell and its neighbours; the bends are those of
- * the upright cuts down and across the slope. Cells at the boundary take the mean of their neighbours.
+ * Second derivatives come from the quadratic through each cell and its neighbours; cells at the boundary take the mean
+ * of theirs. All derivatives are lightly smoothed; the bends are those of the upright cuts down and across the slope.
  *
  * @param surface - the ground
  * @param hood - its cells and their neighbours
+ * @param slopes - gradients of every cell [m/m]
  * @returns curvatures [1/m]; 0 outside the plot
  * @see Zevenbergen and Thorne 1987, Earth Surface Processes and Landforms 12: 47-56
  */
-export function slopeForm(surface: Surface, hood: Neighbourhood): SlopeForm {
+export function slopeForm(surface: Surface, hood: Neighbourhood, slopes: Gradients): SlopeForm {
   const { cellM } = surface.frame
   const passes = Math.min(MOST_PASSES, Math.max(1, Math.round(2 * (ROUGHNESS_M / cellM) ** 2)))
-  const levelM = generalise(surface.levelM, hood, passes)
-  const down = new Float64Array(levelM.length)
-  const across = new Float64Array(levelM.length)
-  const known = new Uint8Array(levelM.length)
-  for (let cell = 0; cell < levelM.length; cell++) {
-    if (hood.around[cell] !== ALL_AROUND) continue
-    const bend = bendAt(levelM, hood.offsets, cell, cellM)
-    down[cell] = bend.down
-    across[cell] = bend.across
-    known[cell] = 1
+  const second = secondDerivatives(surface, hood)
+  const [p, q, r, s, t] = [slopes.east, slopes.north, ...second].map((field) =>
+    generalise(field, hood, passes),
+  )
+  const down = new Float64Array(hood.inside.length)
+  const across = new Float64Array(hood.inside.length)
+  for (let cell = 0; cell < down.length; cell++) {
+    if (!hood.inside[cell]) continue
+    const at = (field: Float64Array | undefined) => field?.[cell] ?? 0
+    const bends = normalBends({ p: at(p), q: at(q), r: at(r), s: at(s), t: at(t) })
+    down[cell] = bends.down
+    across[cell] = bends.across
   }
-  spreadToEdge([down, across], known, hood)
   return { down, across }
 }
 
-function bendAt(levelM: Float64Array, offsets: readonly number[], cell: number, cellM: number) {
-  const at = (way: number) => levelM[cell + (offsets[way] ?? 0)] ?? 0
-  const [n, e, s, w] = [at(0), at(2), at(4), at(6)]
-  const middle = levelM[cell] ?? 0
-  const square = cellM * cellM
-  return normalBends({
-    p: (e - w) / (2 * cellM),
-    q: (n - s) / (2 * cellM),
-    r: (e - 2 * middle + w) / square,
-    s: (at(1) - at(7) - at(3) + at(5)) / (4 * square),
-    t: (n - 2 * middle + s) / square,
-  })
+// East-east, east-north and north-north, of every cell [1/m].
+function secondDerivatives(surface: Surface, hood: Neighbourhood): Float64Array[] {
+  const { levelM, frame } = surface
+  const square = frame.cellM * frame.cellM
+  const known = Uint8Array.from(hood.around, (around) => (around === ALL_AROUND ? 1 : 0))
+  const fields = [0, 1, 2].map(() => new Float64Array(levelM.length))
+  for (let cell = 0; cell < levelM.length; cell++) {
+    if (!known[cell]) continue
+    const at = (way: number) => levelM[cell + (hood.offsets[way] ?? 0)] ?? 0
+    const twiceM = 2 * (levelM[cell] ?? 0)
+    const bends = [
+      (at(2) + at(6) - twiceM) / square,
+      (at(1) - at(7) - at(3) + at(5)) / (4 * square),
+      (at(0) + at(4) - twiceM) / square,
+    ]
+    fields.forEach((field, which) => (field[cell] = bends[which] ?? 0))
+  }
+  spreadToEdge(fields, known, hood)
+  return fields
 }
 
 /** First and second derivatives of the level: east, north; east-east, east-north, north-north. */
@@ -78,7 +89,7 @@ interface Derivatives {
  * @returns curvatures down and across [1/m], outward bends positive; the mean bend for both on level ground
  * @see Mitasova and Hofierka 1993, Mathematical Geology 25: 657-669
  */
-export function normalBends(derivatives: Derivatives): { down: number; across: number } {
+function normalBends(derivatives: Derivatives): { down: number; across: number } {
   const { p, q, r, s, t } = derivatives
   const steepness2 = p * p + q * q
   if (steepness2 < LEVEL_GRADIENT * LEVEL_GRADIENT) return { down: -(r + t) / 2, across: -(r + t) / 2 }
@@ -87,32 +98,4 @@ export function normalBends(derivatives: Derivatives): { down: number; across: n
     down: -(p * p * r + 2 * p * q * s + q * q * t) / (steepness2 * length2 * Math.sqrt(length2)),
     across: -(q * q * r - 2 * p * q * s + p * p * t) / (steepness2 * Math.sqrt(length2)),
   }
-}
-
-// Ring by ring towards the boundary, until no cell can be reached any more.
-function spreadToEdge(values: readonly Float64Array[], known: Uint8Array, hood: Neighbourhood): void {
-  let waiting: number[] = []
-  for (let cell = 0; cell < known.length; cell++) if (hood.inside[cell] && !known[cell]) waiting.push(cell)
-  for (;;) {
-    const reached = waiting.filter((cell) => knownAround(cell, known, hood).length > 0)
-    if (reached.length === 0) return
-    for (const cell of reached) takeMean(cell, values, knownAround(cell, known, hood))
-    for (const cell of reached) known[cell] = 1
-    waiting = waiting.filter((cell) => !known[cell])
-  }
-}
-
-function knownAround(cell: number, known: Uint8Array, hood: Neighbourhood): number[] {
-  const bits = hood.around[cell] ?? 0
-  const around: number[] = []
-  for (let way = 0; way < eightWays.length; way++) {
-    const other = cell + (hood.offsets[way] ?? 0)
-    if (bits & (1 << way) && known[other]) around.push(other)
-  }
-  return around
-}
-
-function takeMean(cell: number, values: readonly Float64Array[], from: readonly number[]): void {
-  for (const value of values)
-    value[cell] = from.reduce((sum, other) => sum + (value[other] ?? 0), 0) / from.length
 }

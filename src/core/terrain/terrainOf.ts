@@ -3,6 +3,7 @@ import { edgeFalls } from './edgeFalls'
 import { fillHollows } from './fillHollows'
 import { flowShares } from './flowShares'
 import { gradients } from './gradients'
+import { heightAboveFootM } from './heightAboveFoot'
 import { upslopeAreaM2 } from './upslopeArea'
 import { neighbourhood } from './neighbours'
 import { sectionOf, type SectionLine } from './section'
@@ -23,10 +24,11 @@ export function terrainOf(surface: Surface, sectionLine?: SectionLine): Terrain 
   const hood = neighbourhood(surface)
   const slopes = gradients(surface, hood)
   const { slopeDeg, aspectDeg } = slopeAspect(slopes)
-  const form = slopeForm(surface, hood)
+  const form = slopeForm(surface, hood, slopes)
   const filled = fillHollows(surface.levelM, hood)
   const edge = edgeFalls(surface, hood, slopes)
   const flow = flowShares(surface, hood, filled, edge.leaves)
+  const drained = { filledM: filled.filledM, hood, flow, edge }
   const cellM2 = surface.frame.cellM ** 2
   return {
     slopeDeg,
@@ -36,7 +38,8 @@ export function terrainOf(surface: Surface, sectionLine?: SectionLine): Terrain 
       surface.share.map((share) => share * cellM2),
       flow,
     ),
-    ...slopePosition(filled.filledM, flow, edge),
+    heightAboveFootM: heightAboveFootM(drained),
+    position: slopePosition(drained),
     formDown: form.down,
     formAcross: form.across,
     section: sectionOf({ surface, slopes, slopeDeg }, sectionLine),

@@ -1,0 +1,144 @@
+import { describe, expect, it } from 'vitest'
+import { terrainOf, type Terrain } from '#core/terrain'
+import { truth, volcanoFigures } from './truth'
+import { readGrid } from '../../truth/readGrid'
+import { cellsOf, surfaceOf, windowSurface } from './grids'
+import { spearman } from './rankCorrelation'
+import { tolerances } from './tolerances'
+import { volcanoSurface } from './volcano'
+
+/** Shares of one cell by receiving cell. */
+function sharesOf({ flow }: Terrain, cell: number): Map<number, number> {
+  const shares = new Map<number, number>()
+  for (let link = flow.starts[cell] ?? 0; link < (flow.starts[cell + 1] ?? 0); link++)
+    shares.set(flow.to[link] ?? -1, flow.share[link] ?? 0)
+  return shares
+}
+
+const interior = (cell: number, columns: number, rows: number) => {
+  const [column, row] = [cell % columns, Math.floor(cell / columns)]
+  return column > 0 && row > 0 && column < columns - 1 && row < rows - 1
+}
+
+describe('hollows', () => {
+  it('SAGA fill (Wang and Liu; Barnes, Lehman and Mulla 2014 gives the same): volcano filled alike', () => {
+    const surface = volcanoSurface()
+    const { filledM } = terrainOf(surface)
+    const theirs = readGrid('volcano/saga_filled_m.asc').values
+    expect(theirs.length).toBe(filledM.length)
+    theirs.forEach((levelM, cell) =>
+      expect(Math.abs((filledM[cell] ?? 0) - levelM)).toBeLessThan(tolerances.filledM),
+    )
+    const raisedM = filledM.map((levelM, cell) => levelM - (surface.levelM[cell] ?? 0))
+    expect(raisedM.filter((raise) => raise > 0).length).toBe(volcanoFigures.filledCells)
+    expect(Math.max(...raisedM)).toBe(volcanoFigures.deepestFillM)
+    expect(raisedM.reduce((sum, raise) => sum + raise * 100, 0)).toBeCloseTo(volcanoFigures.filledVolumeM3)
+  })
+
+  it('exact solution: a bowl with one notch fills to the notch and drains through it', () => {
+    const bowl = surfaceOf({ columns: 9, rows: 9, cellM: 1 }, (eastM, northM) => {
+      if (eastM === 0 && northM < 0) return 2
+      return Math.max(Math.abs(eastM), Math.abs(northM))
+    })
+    const { filledM, upslopeAreaM2 } = terrainOf(bowl)
+    expect(filledM[4 * 9 + 4]).toBe(2)
+    expect(upslopeAreaM2[8 * 9 + 4]).toBeGreaterThan(20)
+  })
+})
+
+describe('ways of water', () => {
+  it('Freeman 1991 shares of the worked window, exponent 1.1', () => {
+    // A rim of dry distance keeps the worked cell off the border.
+    const { levelsM, freemanShares, cellM } = truth.tilted
+    const shares = sharesOf(terrainOf(windowSurface({ cellM, levelsM })), 4)
+    expect(shares.size).toBe(4)
+    expect(Math.abs((shares.get(1) ?? 0) - freemanShares.north)).toBeLessThan(tolerances.share)
+    expect(Math.abs((shares.get(2) ?? 0) - freemanShares.northEast)).toBeLessThan(tolerances.share)
+    expect(Math.abs((shares.get(5) ?? 0) - freemanShares.east)).toBeLessThan(tolerances.share)
+    expect(Math.abs((shares.get(8) ?? 0) - freemanShares.southEast)).toBeLessThan(tolerances.share)
+  })
+
+  it('exact solution: on a plane falling south the kth row from the top drains k cells', () => {
+    const [columns, rows] = [61, 25]
+    const plane = surfaceOf({ columns, rows, cellM: 1 }, (_eastM, northM) => 0.2 * northM)
+    const { upslopeAreaM2 } = terrainOf(plane)
+    for (let k = 1; k <= rows; k++) expect(upslopeAreaM2[(k - 1) * columns + 30]).toBeCloseTo(k, 9)
+  })
+
+  it.each([10, 20, 30])(
+    'exact solution: at %i m round a cone each metre of contour drains r/2, mean of the ring',
+    (radiusM) => {
+      const cone = surfaceOf({ columns: 81, rows: 81, cellM: 1 }, (e, n) => 60 - 0.3 * Math.hypot(e, n))
+      const { upslopeAreaM2 } = terrainOf(cone)
+      const ring = cellsOf(cone).filter((cell) => {
+        const [e, n] = [(cell % 81) - 40, Math.floor(cell / 81) - 40]
+        return Math.abs(Math.hypot(e, n) - radiusM) < 0.5
+      })
+      const meanM2 = ring.reduce((sum, cell) => sum + (upslopeAreaM2[cell] ?? 0), 0) / ring.length
+      // A cell's own half lies below its centre: the area drained through its middle is the exact figure.
+      expect(Math.abs(meanM2 / (radiusM / 2) - 1)).toBeLessThan(tolerances.cone * 4)
+    },
+  )
+
+  it('exact solution: all the plot’s water leaves it, none is lost and none is made', () => {
+    for (const surface of [volcanoSurface(), surfaceOf({ columns: 20, rows: 12, cellM: 2 }, () => 5)]) {
+      const terrain = terrainOf(surface)
+      const { flow, upslopeAreaM2 } = terrain
+      const cells = cellsOf(surface)
+      const leavesM2 = cells
+        .filter((cell) => flow.starts[cell] === flow.starts[cell + 1])
+        .reduce((sum, cell) => sum + (upslopeAreaM2[cell] ?? 0), 0)
+      expect(leavesM2 / (cells.length * surface.frame.cellM ** 2)).toBeCloseTo(1, 9)
+      const shares = cells.map((cell) => [...sharesOf(terrain, cell).values()].reduce((a, b) => a + b, 0))
+      for (const sum of shares) if (sum !== 0) expect(sum).toBeCloseTo(1, 12)
+    }
+  })
+
+  it('property: every link goes to a cell later in the order, never uphill', () => {
+    const { flow, filledM } = terrainOf(volcanoSurface())
+    const turn = new Map([...flow.order].map((cell, at) => [cell, at]))
+    for (const cell of flow.order)
+      for (let link = flow.starts[cell] ?? 0; link < (flow.starts[cell + 1] ?? 0); link++) {
+        const other = flow.to[link] ?? -1
+        expect(turn.get(other)).toBeGreaterThan(turn.get(cell) ?? Infinity)
+        expect(filledM[other]).toBeLessThanOrEqual(filledM[cell] ?? NaN)
+      }
+  })
+
+  it.each([
+    ['SAGA ta_hydrology 0, Freeman 1.1', 'volcano/saga_acc_mfd_cells.asc'],
+    ['GRASS r.watershed, multiple flow', 'volcano/grass_acc_mfd_cells.asc'],
+  ])('%s: upslope area of the volcano ranks alike', (_name, file) => {
+    const surface = volcanoSurface()
+    const { upslopeAreaM2 } = terrainOf(surface)
+    const theirs = readGrid(file).values
+    const cells = cellsOf(surface).filter((cell) => interior(cell, 87, 61))
+    const rank = spearman(
+      cells.map((cell) => upslopeAreaM2[cell] ?? 0),
+      cells.map((cell) => Math.abs(theirs[cell] ?? NaN)),
+    )
+    expect(rank).toBeGreaterThan(tolerances.rank)
+  })
+
+  it.each([
+    ['SAGA ta_hydrology 20', 'volcano/saga_twi_mfd.asc'],
+    ['GRASS r.watershed tci', 'volcano/grass_tci_mfd.asc'],
+  ])('%s: ln(upslope area / width / gradient) ranks alike where the ground slopes', (_name, file) => {
+    const surface = volcanoSurface()
+    const { upslopeAreaM2, slopeDeg } = terrainOf(surface)
+    const theirs = readGrid(file).values
+    const cells = cellsOf(surface).filter(
+      (cell) => interior(cell, 87, 61) && (slopeDeg[cell] ?? 0) > 0 && !Number.isNaN(theirs[cell]),
+    )
+    expect(cells.length).toBeGreaterThan(4500)
+    const own = cells.map((cell) =>
+      Math.log((upslopeAreaM2[cell] ?? 0) / 10 / Math.tan(((slopeDeg[cell] ?? 0) * Math.PI) / 180)),
+    )
+    expect(
+      spearman(
+        own,
+        cells.map((cell) => theirs[cell] ?? NaN),
+      ),
+    ).toBeGreaterThan(tolerances.rank)
+  })
+})
