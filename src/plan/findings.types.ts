@@ -3,6 +3,7 @@ import type { MonthClimate } from '#core/climate'
 import type { SoilProperties } from '#core/soil'
 import type { SunOnGround } from '#core/sun'
 import type { Surface } from '#core/survey'
+import type { HouseSight } from './house-sight'
 import type { Terrain } from '#core/terrain'
 import type { PlotWater, SoilLoss } from '#core/water'
 import type { Zoning } from '#core/zones'
@@ -41,6 +42,8 @@ export interface ZoneFindings {
 export interface Findings {
   readonly surface: Surface
   readonly terrain: Terrain
+  /** What each house at the top sees of the slope. */
+  readonly sights: readonly HouseSight[]
   readonly sun: SunOnGround
   /** The twelve months at the plot. */
   readonly climate: Twelve<MonthClimate>

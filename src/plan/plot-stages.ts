@@ -6,6 +6,7 @@ import { zoneMeans, type ZoneFacts } from '#core/zones'
 import type { Step } from './derive'
 import type { Findings, ZoneFindings } from './findings.types'
 import type { Ground } from './ground-stages'
+import { houseSights } from './house-sight'
 import type { Plan } from './plan.schema'
 import { cautionsOf, toSettle } from './settle'
 import type { Means, ZonedGround } from './zone-stages'
@@ -29,6 +30,7 @@ export function* plotStages(
   return {
     surface,
     terrain,
+    sights: houseSights(terrain.section, survey.obstacles),
     sun,
     climate: ground.climate,
     soils,

@@ -1,8 +1,10 @@
+import type { Section } from '#core/terrain'
 import type { Settlement } from './findings.types'
+import { housesBelow } from './house-sight'
 import type { Plan } from './plan.schema'
 
 /** Dangers of what stands or lies on the plot, whatever its zones are. */
-export function dangersAround(plan: Plan): readonly Settlement[] {
+export function dangersAround(plan: Plan, section: Section): readonly Settlement[] {
   const near = plan.survey.obstacles.flatMap((obstacle): Settlement[] => {
     const row = aroundRows.find(({ kind }) => kind === obstacle.kind)
     return row
@@ -19,7 +21,8 @@ export function dangersAround(plan: Plan): readonly Settlement[] {
         ]
       : []
   })
-  return plan.brief.fallsTowardsHouse === true ? [...near, towardsHouse] : near
+  const below = housesBelow(section, plan.survey.obstacles).length > 0
+  return below || plan.brief.fallsTowardsHouse === true ? [...near, towardsHouse] : near
 }
 
 const towardsHouse: Settlement = {

@@ -23,7 +23,7 @@ export function toSettle(judged: ToJudge): readonly Settlement[] {
   return [
     ...steepGround(judged),
     ...steepPatches(judged),
-    ...dangersAround(judged.plan),
+    ...dangersAround(judged.plan, judged.terrain.section),
     ...refusedChoices(judged),
     ...tooManyHours(judged),
     ...emptyMixes(judged),
@@ -45,7 +45,7 @@ const degrees = (angleDeg: number): string => `${Math.round(angleDeg)}°`
 
 function steepGround({ zoning, tables }: ToJudge): Settlement[] {
   const advice = workLimit('advice', tables)
-  const onFoot = workLimit('on-foot', tables)
+  const onFoot = workLimit('cut-on-foot', tables)
   return zoning.zones.flatMap((zone): Settlement[] => {
     if (zone.slopeDegSteep <= onFoot.value) return []
     const unstable = zone.slopeDegSteep > advice.value
@@ -53,7 +53,7 @@ function steepGround({ zoning, tables }: ToJudge): Settlement[] {
       {
         id: `steep-${zone.id}`,
         kind: 'danger',
-        what: `${zone.letter} is ${degrees(zone.slopeDegSteep)}: ${unstable ? 'it may slip, with or without plants' : 'too steep to work on foot alone'}.`,
+        what: `${zone.letter} is ${degrees(zone.slopeDegSteep)}: ${unstable ? 'it may slip, with or without plants' : 'too steep to cut on foot'}.`,
         mend: unstable ? advice.because : onFoot.because,
         zoneId: zone.id,
         atM: middleOf(zone),
@@ -65,7 +65,7 @@ function steepGround({ zoning, tables }: ToJudge): Settlement[] {
 
 /** Steep stretches that a zone's nine tenths hide, where the section crosses them. */
 function steepPatches({ terrain, zoning, tables }: ToJudge): Settlement[] {
-  const onFoot = workLimit('on-foot', tables)
+  const onFoot = workLimit('cut-on-foot', tables)
   const steepest = terrain.section.stations.reduce((most, one) => (one.slopeDeg > most.slopeDeg ? one : most))
   const index = zoning.zoneOfCell[steepest.cell] ?? -1
   const zone = zoning.zones[index]

@@ -1,11 +1,11 @@
 import { monthNames, windName, type Month } from '#core/units'
 import type { ZoneFacts } from '#core/zones'
-import type { Findings, Plan } from '#plan'
+import type { Findings, Plan, ZoneFindings } from '#plan'
 import { counted, grouped, listed, money, withUnit } from './figures-in-words'
 import type { Answer, Phrase } from './phrase'
 
 /** Answers the first question: what is this ground? */
-export function groundAnswer({ surface, terrain, zoning }: Findings): Answer {
+export function groundAnswer({ surface, terrain, zoning, sights }: Findings): Answer {
   const steepest = terrain.section.stations.reduce((most, one) => (one.slopeDeg > most.slopeDeg ? one : most))
   const planM2 = sum(zoning.zones, (zone) => zone.planAreaM2)
   const slopeM2 = sum(zoning.zones, (zone) => zone.slopeAreaM2)
@@ -24,9 +24,16 @@ export function groundAnswer({ surface, terrain, zoning }: Findings): Answer {
     note: [
       `${withUnit(planM2, 'm²', 0)} on plan, `,
       { figure: withUnit(slopeM2, 'm²', 0) },
-      ` on the slope: order plants for the slope. ${counted(zoning.zones.length, 'zone')}${zoning.suggested ? ' suggested' : ' drawn by you'}.`,
+      ` on the slope: order plants for the slope. ${counted(zoning.zones.length, 'zone')}${zoning.suggested ? ' suggested' : ' drawn by you'}.${sights.map(sightWords).join('')}`,
     ],
   }
+}
+
+function sightWords({ name, hidden }: Findings['sights'][number]): string {
+  const [first] = hidden
+  return first
+    ? ` From the door of the ${name.toLowerCase()} the ground from ${withUnit(first.fromM, 'm', 0)} to ${withUnit(first.toM, 'm', 0)} is out of sight.`
+    : ''
 }
 
 /** Where does the water go? */
@@ -102,25 +109,27 @@ function hoursRange(zones: readonly ZoneFacts[], month: Month): string {
 
 /** What may I mow? */
 export function mowAnswer({ zoning, zones, care }: Findings): Answer {
-  const area = (verdicts: readonly string[]) =>
+  const area = (meant: (cover: ZoneFindings['cover']) => boolean) =>
     sum(
-      zoning.zones.filter((zone) =>
-        verdicts.includes(zones.find(({ zoneId }) => zoneId === zone.id)?.cover.mowing ?? ''),
-      ),
-      (zone) => zone.slopeAreaM2,
+      zones.filter(({ cover }) => meant(cover)),
+      ({ zoneId }) => zoneOf(zoning.zones, zoneId)?.slopeAreaM2 ?? 0,
     )
   const all = sum(zoning.zones, (zone) => zone.slopeAreaM2)
-  const never = area(['never'])
-  const off: readonly Phrase[] =
-    never > 0
-      ? [' Keep every wheel off ', { figure: withUnit(never, 'm²', 0) }, '.']
-      : [' No part is too steep for all of your machines.']
+  const off = area(({ machines }) => machines.every(({ allowed }) => !allowed))
   return {
     says: [
       'Mow ',
-      { figure: withUnit(area(['mow', 'mow-on-foot']), 'm²', 0) },
+      {
+        figure: withUnit(
+          area(({ mowing }) => mowing === 'mow' || mowing === 'mow-on-foot'),
+          'm²',
+          0,
+        ),
+      },
       ` of ${withUnit(all, 'm²', 0)}.`,
-      ...off,
+      ...(off > 0
+        ? [' Keep every machine off ', { figure: withUnit(off, 'm²', 0) }, '.']
+        : [' No part is too steep for all of your machines.']),
     ],
     note: [
       'Care as proposed: ',
