@@ -7,6 +7,7 @@ export {
   type Place,
 } from './climate.schema'
 export type { MonthClimate } from './climate.types'
+export { climateOfPlace } from './climateOfPlace'
 export { climateYear, type ClimateSite } from './climateYear'
 export { coldAirC } from './coldAir'
 export { demandOnSlope } from './demandOnSlope'
