@@ -39,7 +39,7 @@ export const layers = {
     'vue$',
     'vue/server-renderer$',
     'd3-',
-    '(\\.\\./){1,2}(figures|drawing|style|ramps|section-view)',
+    '(\\.\\./){1,2}(figures|drawing|style|words|ramps|section-view|plan-view)',
   ],
   worker: ['#core/', '#plan$', '#io$'],
   cli: ['#core/', '#plan$', '#io$', '#report$', 'node:'],
@@ -55,7 +55,7 @@ export const layers = {
     'idb$',
     'd3-',
     '@fontsource',
-    '\\.\\./(components|composables|stores|views|drawing)/',
+    '(\\.\\./){1,2}(components|composables|stores|views|drawing|edits)/',
   ],
 }
 
@@ -169,8 +169,9 @@ export default defineConfig(
   },
   ...coreRules,
   ...Object.entries(layers).map(([place, allowed]) => only(place, allowed)),
-  only('app/components', ['vue$', '#core/', '\\.\\./drawing/', 'leaflet']),
-  only('app/drawing', ['#core/', 'd3-']),
+  only('app/components', ['vue$', '#core/', '#report$', '(\\.\\./){1,2}(components|drawing)/', 'leaflet']),
+  only('app/drawing', ['#core/', '#report$', 'd3-']),
+  only('app/edits', ['#core/', '#plan$']),
   {
     files: ['**/*.js', '**/*.mjs'],
     extends: [ts.configs.disableTypeChecked],

@@ -1,3 +1,4 @@
+import { toRadians } from '#core/units'
 import type { SectionObstacle, SectionView } from '../section-view.types'
 import { fern, herb, mat, tussock, uprightBlades, turf, type HerbDrawing, type HerbSize } from './herbs'
 import { drawnHeightM } from './obstacles'
@@ -138,6 +139,7 @@ function drawRoots(view: SectionView, scale: SectionScale, plant: StandingPlant)
     deepPx: plant.rootDeepM * scale.yPxPerM,
     bulkPx: plant.rootBulkM * scale.yPxPerM,
     reachPx: Math.max(2, (plant.spreadM / 2) * scale.xPxPerM),
+    fall: Math.tan(toRadians(groundAt(view.ground, plant.atM).slopeDeg)) * scale.exaggeration,
   }
   const habit = plant.plant.rootHabit[0] ?? 'fibrous'
   return rootSystem(habit, size, seededRandom(`${plant.key} roots`))
@@ -173,7 +175,7 @@ export function standingBoxes(view: SectionView, scale: SectionScale, plants: Ba
         bottomPx: scale.basePx,
       }
     })
-  return [...columns, ...plants.woody.flatMap(crownBoxes)]
+  return [...columns, ...plants.woody.flatMap(crownBoxes), ...plants.woody.map(stemBox)]
 }
 
 /** A crown is round: three boxes hold it closer than one. */
@@ -184,4 +186,16 @@ function crownBoxes({ crown }: DrawnWoody): Box[] {
     { ...crown, leftPx: crown.leftPx + wide * 0.22, rightPx: crown.rightPx - wide * 0.22 },
     { ...crown, topPx: crown.topPx + tall * 0.16, bottomPx: crown.bottomPx - tall * 0.1 },
   ]
+}
+
+function stemBox({ crown }: DrawnWoody): Box {
+  const middle = (crown.leftPx + crown.rightPx) / 2
+  const tall = crown.bottomPx - crown.topPx
+  const half = Math.max(3, tall * 0.06)
+  return {
+    leftPx: middle - half,
+    rightPx: middle + half,
+    topPx: crown.topPx,
+    bottomPx: crown.bottomPx + tall,
+  }
 }

@@ -18,7 +18,7 @@ interface Joint extends Px {
  *
  * @see Cuntz et al. 2010, "One rule to grow them all", PLoS Computational Biology 6(8): balancing factor
  */
-const WAY_BALANCE = 0.3
+const WAY_BALANCE = 0.45
 
 /** Branches thicken with the square root of the tips they feed, as in the pipe model of Shinozaki et al. 1964. */
 const PIPE_POWER = 0.55

@@ -19,6 +19,9 @@ const HIDES = 0.97
 const SHADE_RIGHT = 0.55
 const SHADE_DOWN = 0.85
 
+/** Leaf marks of a clump halfway into the shade. */
+const MARKS = 4.2
+
 /** Fraction of a lobe's chord that its arc takes as radius: a little over a half makes a shallow scallop. */
 const SCALLOP = 0.56
 
@@ -75,7 +78,7 @@ function scallop(clump: Clump, lobes: number, lobe: number): string {
 function shadeOf(clump: Clump, centre: Middle, lobePx: number, random: () => number): string {
   const shade =
     (SHADE_RIGHT * (clump.xPx - centre.xPx) + SHADE_DOWN * (clump.yPx - centre.yPx)) / centre.reachPx
-  const marks = Math.round((shade + 0.42) * 5 * (0.6 + random() * 0.8))
+  const marks = Math.round((shade + 0.4) * MARKS * (0.5 + random()))
   let path = ''
   for (let mark = 0; mark < marks; mark++) path += leafMark(clump, lobePx, random)
   return path

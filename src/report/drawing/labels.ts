@@ -1,4 +1,4 @@
-import { overlaps, type Box, type Px } from './path'
+import { crosses, overlaps, type Box, type Px } from './path'
 import { textWidthPx, type Face } from './text-width'
 
 export type Tone = 'ink' | 'red' | 'water' | 'leaf'
@@ -13,8 +13,10 @@ export interface LabelWish {
   readonly note: string | undefined
   readonly tone: Tone
   readonly voice: Voice
-  /** The place it speaks of [px]. */
-  readonly anchor: Px
+  /** Carries the solid triangle of a danger. */
+  readonly warns: boolean
+  /** Places it may point at [px], the best first; never empty. */
+  readonly anchors: readonly Px[]
   /** Above the anchor or below it, as far as there is room. */
   readonly side: 'above' | 'below'
   /** Lower goes first. */
@@ -32,6 +34,8 @@ export interface PlacedLabel extends LabelWish {
 export interface LabelRoom {
   readonly bounds: Box
   readonly taken: readonly Box[]
+  /** What leaders had better not cross. */
+  readonly shun: readonly Box[]
   readonly titlePx: number
   readonly notePx: number
 }
@@ -45,24 +49,27 @@ const DANGER_MARK_PX = 18
 /** How far apart the tried places are [px]. */
 const STEP_ASIDE_PX = 14
 const STEP_AWAY_PX = 10
-const STEPS_ASIDE = 18
+const STEPS_ASIDE = 16
 const STEPS_AWAY = 34
+const NEAREST_PX = 6
 
 /** A label further than this from its place gets a leader [px]. */
 const LEADER_FROM_PX = 16
 
-/** Weight of moving away against moving aside. */
-const AWAY_WEIGHT = 1.25
+/** What makes a place worse than one beside its anchor [px of distance]. */
+const COSTS = { away: 1.25, leader: 14, slantedLeader: 40, crossedCrown: 170, otherAnchor: 9, noNote: 90 }
 
 /**
- * Finds each label a place that touches no other label and nothing taken. A label that finds none is tried
- * without its lighter line, and is left to the table when even that does not fit: two labels never overlap.
+ * Finds each label a place that touches no other label, no other's leader and nothing taken. A label may lose
+ * its lighter line to stay near, and is left to the table when it finds no place: two labels never overlap.
  */
 export function placeLabels(wishes: readonly LabelWish[], room: LabelRoom): PlacedLabel[] {
   const placed: PlacedLabel[] = []
   for (const wish of [...wishes].sort((one, other) => one.rank - other.rank)) {
-    const label = placeOne(wish, room, placed) ?? placeOne({ ...wish, note: undefined }, room, placed)
-    if (label) placed.push(label)
+    const full = placeOne(wish, room, placed)
+    const short = wish.note ? placeOne({ ...wish, note: undefined }, room, placed) : undefined
+    const best = short && (!full || short.cost + COSTS.noNote < full.cost) ? short : full
+    if (best) placed.push(best.label)
   }
   return placed
 }
@@ -75,43 +82,71 @@ export function labelSize(wish: LabelWish, room: Pick<LabelRoom, 'titlePx' | 'no
     wish.note ? textWidthPx(wish.note, 'sans', room.notePx) : 0,
   )
   const heightPx = room.titlePx * 1.2 + (wish.note ? room.notePx * 1.3 : 0)
-  const markPx = wish.tone === 'red' ? DANGER_MARK_PX : 0
+  const markPx = wish.warns ? DANGER_MARK_PX : 0
   return { widthPx: widthPx + markPx + AIR_PX * 2, heightPx: heightPx + AIR_PX }
 }
 
-function placeOne(wish: LabelWish, room: LabelRoom, placed: readonly PlacedLabel[]): PlacedLabel | undefined {
+interface Found {
+  readonly label: PlacedLabel
+  readonly cost: number
+}
+
+function placeOne(wish: LabelWish, room: LabelRoom, placed: readonly PlacedLabel[]): Found | undefined {
   const size = labelSize(wish, room)
-  const taken = [...room.taken, ...placed.map((label) => label.box)]
-  let best: Box | undefined
-  let bestCost = Infinity
+  let best: Found | undefined
   for (const place of places(wish)) {
-    const cost = Math.abs(place.asidePx) + place.awayPx * AWAY_WEIGHT
-    if (cost >= bestCost) continue
+    const nearCost = distanceCost(place)
+    if (best && nearCost >= best.cost) continue
     const box = boxAt(wish, size, place)
-    if (!inside(box, room.bounds) || taken.some((other) => overlaps(box, other))) continue
-    best = box
-    bestCost = cost
+    if (!inside(box, room.bounds) || room.taken.some((other) => overlaps(box, other))) continue
+    const label = { ...wish, box, leader: leaderOf(wish, box, place.anchor) }
+    const cost = nearCost + leaderCost(label.leader, room.shun)
+    if ((best && cost >= best.cost) || placed.some((other) => clash(label, other))) continue
+    best = { label, cost }
   }
-  return best && { ...wish, box: best, leader: leaderOf(wish, best) }
+  return best
+}
+
+function distanceCost(place: Place): number {
+  return Math.abs(place.asidePx) + place.awayPx * COSTS.away + place.choice * COSTS.otherAnchor
+}
+
+function leaderCost([from, to]: readonly Px[], shun: readonly Box[]): number {
+  if (!from || !to) return 0
+  const slanted = Math.abs(from.xPx - to.xPx) > 1 ? COSTS.slantedLeader : 0
+  const crossed = shun.filter((box) => crosses(from, to, box)).length
+  return COSTS.leader + slanted + crossed * COSTS.crossedCrown
+}
+
+/** Labels keep off each other, and off each other's leaders. */
+function clash(one: PlacedLabel, other: PlacedLabel): boolean {
+  return overlaps(one.box, other.box) || leads(one, other.box) || leads(other, one.box)
+}
+
+function leads({ leader }: PlacedLabel, through: Box): boolean {
+  const [from, to] = leader
+  return from !== undefined && to !== undefined && crosses(from, to, through)
 }
 
 interface Place {
+  readonly anchor: Px
+  /** Which of the anchors: 0 is the best. */
+  readonly choice: number
   readonly asidePx: number
   readonly awayPx: number
 }
 
 function* places(wish: LabelWish): Generator<Place> {
-  const start = wish.side === 'above' ? 6 : 8
   for (let away = 0; away < STEPS_AWAY; away++)
-    for (let aside = 0; aside <= STEPS_ASIDE; aside++)
-      for (const sign of aside === 0 ? [1] : [1, -1])
-        yield { asidePx: sign * aside * STEP_ASIDE_PX, awayPx: start + away * STEP_AWAY_PX }
+    for (const [choice, anchor] of wish.anchors.entries())
+      for (let aside = -STEPS_ASIDE; aside <= STEPS_ASIDE; aside++)
+        yield { anchor, choice, asidePx: aside * STEP_ASIDE_PX, awayPx: NEAREST_PX + away * STEP_AWAY_PX }
 }
 
 function boxAt(wish: LabelWish, size: { widthPx: number; heightPx: number }, place: Place): Box {
-  const leftPx = wish.anchor.xPx - AIR_PX + place.asidePx
+  const leftPx = place.anchor.xPx - AIR_PX + place.asidePx
   const topPx =
-    wish.side === 'above' ? wish.anchor.yPx - place.awayPx - size.heightPx : wish.anchor.yPx + place.awayPx
+    wish.side === 'above' ? place.anchor.yPx - place.awayPx - size.heightPx : place.anchor.yPx + place.awayPx
   return { leftPx, topPx, rightPx: leftPx + size.widthPx, bottomPx: topPx + size.heightPx }
 }
 
@@ -124,15 +159,9 @@ function inside(box: Box, bounds: Box): boolean {
   )
 }
 
-function leaderOf(wish: LabelWish, box: Box): Px[] {
-  const near = {
-    xPx: Math.min(box.rightPx - AIR_PX, Math.max(box.leftPx, wish.anchor.xPx)),
-    yPx: wish.side === 'above' ? box.bottomPx : box.topPx,
-  }
-  const gapPx = Math.hypot(near.xPx - wish.anchor.xPx, near.yPx - wish.anchor.yPx)
-  if (gapPx <= LEADER_FROM_PX) return []
-  const upright = { xPx: wish.anchor.xPx, yPx: near.yPx }
-  return upright.xPx >= box.leftPx && upright.xPx <= box.rightPx
-    ? [upright, wish.anchor]
-    : [near, wish.anchor]
+function leaderOf(wish: LabelWish, box: Box, anchor: Px): Px[] {
+  const edgePx = wish.side === 'above' ? box.bottomPx : box.topPx
+  const within = Math.min(box.rightPx - AIR_PX, Math.max(box.leftPx + AIR_PX, anchor.xPx))
+  const near = { xPx: within, yPx: edgePx }
+  return Math.hypot(near.xPx - anchor.xPx, near.yPx - anchor.yPx) <= LEADER_FROM_PX ? [] : [near, anchor]
 }

@@ -1,24 +1,27 @@
-/** Metres, to the nearest 10 cm. */
+import { withUnit } from '../words/figures-in-words'
+
+/** Metres, to the nearest 10 cm; whole metres without a decimal. */
 export function metres(lengthM: number): string {
-  return `${Math.round(lengthM * 10) / 10} m`
+  const tenths = Math.round(lengthM * 10)
+  return withUnit(tenths / 10, 'm', tenths % 10 === 0 ? 0 : 1)
 }
 
 /** Square metres: whole, or one decimal below 10. */
 export function squareMetres(areaM2: number): string {
-  return `${areaM2 < 10 ? Math.round(areaM2 * 10) / 10 : Math.round(areaM2)} m²`
+  return withUnit(areaM2, 'm²')
 }
 
 /** Cubic metres: whole, or one decimal below 10. */
 export function cubicMetres(volumeM3: number): string {
-  return `${volumeM3 < 10 ? Math.round(volumeM3 * 10) / 10 : Math.round(volumeM3)} m³`
+  return withUnit(volumeM3, 'm³')
 }
 
 /** Whole degrees. */
 export function degrees(angleDeg: number): string {
-  return `${Math.round(angleDeg)}°`
+  return withUnit(angleDeg, '°', 0)
 }
 
 /** Hours, to a tenth. */
 export function hours(time: number): string {
-  return `${Math.round(time * 10) / 10} h`
+  return withUnit(time, 'h', 1)
 }

@@ -30,7 +30,7 @@ const USUAL_HEIGHT_M: Readonly<Partial<Record<SectionObstacle['kind'], number>>>
 const NOTHING: ObstacleDrawing = { face: '', stone: '', bold: '', thin: '', water: '', leaf: '' }
 
 /** Share of a house's height at its eaves, and how far a foundation is shown below ground [m]. */
-const EAVES_SHARE = 0.62
+export const EAVES_SHARE = 0.62
 const FOOTING_M = 0.45
 const HOUSE_WALL_M = 0.3
 

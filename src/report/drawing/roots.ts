@@ -10,6 +10,8 @@ export interface RootSize {
   readonly bulkPx: number
   /** Half the width of the plant above [px]. */
   readonly reachPx: number
+  /** Fall of the ground, px down for each px to the right. */
+  readonly fall: number
 }
 
 type Habit = Plant['rootHabit'][number]
@@ -39,9 +41,13 @@ const tapBranched: Draw = (size, random) =>
 const runner: Draw = (size, random) => {
   const wide = Math.max(size.reachPx * 1.5, 8)
   const shallow = Math.min(size.bulkPx * 0.22 + 1.5, 7)
-  let path = `M${n(size.base.xPx - wide)} ${n(size.base.yPx + shallow)}h${n(wide * 2)}`
+  const at = (share: number): Px => ({
+    xPx: size.base.xPx + share * wide,
+    yPx: size.base.yPx + shallow + share * wide * size.fall,
+  })
+  let path = `M${n(at(-1).xPx)} ${n(at(-1).yPx)}L${n(at(1).xPx)} ${n(at(1).yPx)}`
   for (const share of [-0.8, -0.4, 0, 0.4, 0.8]) {
-    const foot = { xPx: size.base.xPx + share * wide, yPx: size.base.yPx + shallow }
+    const foot = at(share)
     const deepPx = (share === 0 ? size.deepPx : size.bulkPx) - shallow
     path += fan(
       { ...size, base: foot, deepPx, reachPx: wide * 0.25 },
@@ -86,7 +92,8 @@ function fan(size: RootSize, { strands, deep, wide }: Fan, random: () => number)
   for (let at = 0; at < strands; at++) {
     const side = strands === 1 ? 0 : (at / (strands - 1) - 0.5) * 2
     const across = side * size.reachPx * wide * (0.75 + random() * 0.4)
-    const down = size.deepPx * deep * (1 - 0.55 * Math.abs(side)) * (0.8 + random() * 0.2)
+    const straight = size.deepPx * deep * (1 - 0.55 * Math.abs(side)) * (0.8 + random() * 0.2)
+    const down = straight + across * size.fall
     path += `M${n(size.base.xPx)} ${n(size.base.yPx)}q${n(across * 0.55)} ${n(down * 0.3)} ${n(across)} ${n(down)}`
     if (down > 10) path += twig(size.base, { xPx: across, yPx: down }, random)
   }

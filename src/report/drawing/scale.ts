@@ -39,12 +39,16 @@ export interface SheetRoom {
 export const sheetRoom: SheetRoom = { leftPx: 174, rightPx: 44, skyPx: 210, bandPx: 46 }
 export const phoneRoom: SheetRoom = { leftPx: 12, rightPx: 12, skyPx: 120, bandPx: 46 }
 
+/** Narrower sheets leave names and verdicts to the rows below the drawing [px]. */
+export const COMPACT_PX = 700
+
 /** Least earth drawn below the foot [px]. */
 const LEAST_EARTH_PX = 28
 
-/** Exaggerations that may be declared, and the share of the room below which one is used. */
+/** Exaggerations that may be declared, the share of the room below which one is used, and the share it aims at. */
 const EXAGGERATIONS = [1, 2, 5, 10, 20] as const
 const FLAT_SHARE = 0.22
+const WANTED_SHARE = 0.35
 
 /**
  * Lays the section on a sheet, true to scale whenever that can be read; an exaggeration is always one of a few
@@ -58,7 +62,7 @@ const FLAT_SHARE = 0.22
 export function sectionScale(
   view: SectionView,
   size: { readonly widthPx: number; readonly heightPx: number },
-  room: SheetRoom = size.widthPx < 700 ? phoneRoom : sheetRoom,
+  room: SheetRoom = size.widthPx < COMPACT_PX ? phoneRoom : sheetRoom,
 ): SectionScale {
   if (!(size.widthPx >= 200 && size.heightPx >= 160))
     throw new RangeError(`sectionScale: at least 200 by 160 px, got ${size.widthPx} by ${size.heightPx}`)
@@ -85,7 +89,7 @@ export function sectionScale(
 function exaggerationFor(risePx: number, roomPx: number): number {
   const fitting = EXAGGERATIONS.filter((times) => risePx * times <= roomPx || times === 1)
   if (risePx >= roomPx * FLAT_SHARE) return 1
-  return fitting.find((times) => risePx * times >= roomPx * FLAT_SHARE) ?? fitting.at(-1) ?? 1
+  return fitting.find((times) => risePx * times >= roomPx * WANTED_SHARE) ?? fitting.at(-1) ?? 1
 }
 
 function axisOf(zeroPx: number, xPxPerM: number, lengthM: number): Axis {
@@ -96,6 +100,19 @@ function axisOf(zeroPx: number, xPxPerM: number, lengthM: number): Axis {
     endPx: zeroPx + lengthM * xPxPerM,
     lengthM,
   }
+}
+
+/**
+ * Height of a drawing in which the section fills the width at true scale, with no sky left over.
+ *
+ * @param view - the section to lay
+ * @param widthPx - width of the drawing [px], 200 or more
+ * @returns height [px]
+ */
+export function fittingHeightPx(view: SectionView, widthPx: number): number {
+  const room = widthPx < COMPACT_PX ? phoneRoom : sheetRoom
+  const xPxPerM = (widthPx - room.leftPx - room.rightPx) / Math.max(view.drawn.toM - view.drawn.fromM, 0.1)
+  return Math.ceil(view.fallM * xPxPerM + room.skyPx + room.bandPx + LEAST_EARTH_PX)
 }
 
 /** Ground at a distance, read between the points; beyond the ends it runs on level. */

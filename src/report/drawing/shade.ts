@@ -1,6 +1,6 @@
-import type { SectionView } from '../section-view.types'
+import type { SectionObstacle, SectionView } from '../section-view.types'
 import { CROWN_SHARE } from './bank-plants'
-import { drawnHeightM } from './obstacles'
+import { drawnHeightM, EAVES_SHARE } from './obstacles'
 import type { Box } from './path'
 import { groundAt, type SectionScale } from './scale'
 
@@ -27,4 +27,28 @@ export function bankShape(view: SectionView, scale: SectionScale): Shape[] {
         bottomPx: scale.y(groundM + (tree ? heightM * CLEAR_STEM : 0)),
       }
     })
+}
+
+/** Boxes of what is built, as far as the drawing shows it, for labels to keep off. */
+export function builtBoxes(view: SectionView, scale: SectionScale): Box[] {
+  const built = view.obstacles.filter((obstacle) =>
+    ['house', 'wall', 'hedge', 'fence', 'downpipe'].includes(obstacle.kind),
+  )
+  return built.map((obstacle) => builtBox(view, scale, obstacle))
+}
+
+/** The part of a built thing that the drawing shows. A roof that is cut off is only as high as where it leaves. */
+export function builtBox(view: SectionView, scale: SectionScale, obstacle: SectionObstacle): Box {
+  const [fromM, toM] = [Math.max(obstacle.fromM, view.drawn.fromM), Math.min(obstacle.toM, view.drawn.toM)]
+  const middleM = (obstacle.fromM + obstacle.toM) / 2
+  const halfM = Math.max((obstacle.toM - obstacle.fromM) / 2, 0.01)
+  const offM = middleM < fromM ? fromM - middleM : Math.max(0, middleM - toM)
+  const roof = obstacle.kind === 'house' ? 1 - (1 - EAVES_SHARE) * Math.min(1, offM / halfM) : 1
+  const groundM = groundAt(view.ground, Math.min(view.lengthM, Math.max(0, middleM))).heightM
+  return {
+    leftPx: scale.axis.x(fromM),
+    rightPx: Math.max(scale.axis.x(toM), scale.axis.x(fromM) + 4),
+    topPx: scale.y(groundM + drawnHeightM(obstacle) * roof) - 4,
+    bottomPx: scale.y(groundM),
+  }
 }

@@ -25,6 +25,9 @@ const DAMP_MOISTURE = 7
 /** A plant lower than this and wider than high is drawn as a mat [m]. */
 const MAT_HEIGHT_M = 0.3
 
+/** Damp herbs taller than this are drawn as upright blades [m]. */
+const TALL_HERB_M = 0.6
+
 /** Plants closer on the sheet than this are thinned out for reading [px]. */
 const LEAST_GAP_PX = 3.4
 
@@ -97,14 +100,22 @@ function grown(line: DrawnPlanting, atM: number, { zone, years, index }: Growing
   }
 }
 
+/** Forms that follow from the life form alone. */
+const forms: Readonly<Partial<Record<Plant['lifeForm'], PlantForm>>> = {
+  tree: 'tree',
+  shrub: 'shrub',
+  subshrub: 'shrub',
+  climber: 'mat',
+  fern: 'fern',
+}
+
 /** The mark that a plant is drawn with. */
 export function formOf(plant: Plant): PlantForm {
-  if (plant.lifeForm === 'tree') return 'tree'
   if (plant.heightM < MAT_HEIGHT_M && plant.spreadM > plant.heightM) return 'mat'
-  if (plant.lifeForm === 'shrub' || plant.lifeForm === 'subshrub') return 'shrub'
-  if (plant.lifeForm === 'climber') return 'mat'
-  if (plant.lifeForm === 'fern') return 'fern'
-  if (plant.lifeForm === 'grass' || plant.lifeForm === 'sedge-rush')
-    return plant.moisture.best >= DAMP_MOISTURE ? 'blades' : 'tussock'
-  return plant.moisture.best >= DAMP_MOISTURE && plant.heightM > 0.6 ? 'blades' : 'herb'
+  const form = forms[plant.lifeForm]
+  if (form) return form
+  const damp = plant.moisture.best >= DAMP_MOISTURE
+  const grassy = plant.lifeForm === 'grass' || plant.lifeForm === 'sedge-rush'
+  if (grassy) return damp ? 'blades' : 'tussock'
+  return damp && plant.heightM > TALL_HERB_M ? 'blades' : 'herb'
 }

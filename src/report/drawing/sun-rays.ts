@@ -1,49 +1,97 @@
 import { toRadians } from '#core/units'
-import type { SectionView } from '../section-view.types'
+import type { SectionView, Stretch } from '../section-view.types'
 import { bankShape, type Shape } from './shade'
-import type { NoonSun } from './noon-sun'
-import { n, type Px } from './path'
+import { noonSuns, type NoonSun } from './noon-sun'
+import { n, overlaps, type Box, type Px } from './path'
 import { groundAt, type SectionScale } from './scale'
+import { textWidthPx } from './text-width'
 
-/** Rays of one noon, and the ground that they do not reach. */
-export interface NoonRays {
+/** Light of one noon on the section. */
+export interface NoonLight {
   readonly sun: NoonSun
   readonly rays: string
   readonly disc: Px
-  /** Stretches of ground in shade [m]. */
-  readonly shaded: readonly { readonly fromM: number; readonly toM: number }[]
+  readonly words: string
+  /** Stretches of ground in shade. */
+  readonly shaded: readonly Stretch[]
 }
 
 /** Rays are drawn this far apart, and this long at most [px]. */
 const RAY_GAP_PX = 96
-const RAY_LONG_PX = 190
+const RAY_LONG_PX = { midsummer: 150, midwinter: 104 }
 
 /** Distance between places tried for shade [m]. */
 const SHADE_STEP_M = 0.1
 
-/** Light of one noon on the section, with the shade that its own trees and house throw along it. */
-export function noonRays(view: SectionView, scale: SectionScale, sun: NoonSun): NoonRays {
+/** Radius of the drawn sun, and size of its words [px]. */
+export const SUN_PX = 7
+const WORDS_PX = 12
+
+/** Noon of midsummer and midwinter, left out when the sun stands square to the section. */
+export function noonLights(view: SectionView, scale: SectionScale): NoonLight[] {
+  return noonSuns(view.latitudeDeg, view.bearingDeg)
+    .filter((sun) => !sun.across)
+    .map((sun) => noonLight(view, scale, sun))
+}
+
+/** Boxes of the suns and their words, for labels to keep off. */
+export function sunBoxes(lights: readonly NoonLight[]): Box[] {
+  return lights.map(({ disc, words }) => sunBox(disc, words))
+}
+
+function sunBox(disc: Px, words: string): Box {
+  return {
+    leftPx: disc.xPx - SUN_PX * 2,
+    rightPx: disc.xPx + SUN_PX * 2 + textWidthPx(words, 'sans', WORDS_PX),
+    topPx: disc.yPx - SUN_PX * 2,
+    bottomPx: disc.yPx + SUN_PX * 2,
+  }
+}
+
+/** Light of one noon, with the shade that the section's own trees and house throw along it. */
+function noonLight(view: SectionView, scale: SectionScale, sun: NoonSun): NoonLight {
   const up = Math.tan(toRadians(sun.inSectionDeg)) * scale.exaggeration
   const towards = sun.fromFoot ? 1 : -1
   const shapes = bankShape(view, scale)
   const lit = (atM: number) => !blocked(shapes, groundPx(view, scale, atM), { up, towards })
-  const every = Math.max(1, Math.round((scale.axis.endPx - scale.axis.startPx) / RAY_GAP_PX))
-  const feet = Array.from({ length: every }, (_, at) => ((at + 0.5) / every) * view.lengthM)
+  const count = Math.max(1, Math.round((scale.axis.endPx - scale.axis.startPx) / RAY_GAP_PX))
+  const feet = Array.from({ length: count }, (_, at) => ((at + 0.5) / count) * view.lengthM).filter(lit)
   const direction = unit({ xPx: towards, yPx: -up })
-  const rays = feet
-    .filter(lit)
-    .map((atM) => ray(groundPx(view, scale, atM), direction))
-    .join('')
-  const first = groundPx(view, scale, feet[sun.fromFoot ? feet.length - 1 : 0] ?? 0)
-  return { sun, rays, disc: along(first, direction, RAY_LONG_PX + 12), shaded: shadedStretches(view, lit) }
+  const longPx = RAY_LONG_PX[sun.when]
+  const words = `${sun.when} noon, ${Math.round(sun.heightDeg)}° high`
+  const discs = feet.map((atM) => along(groundPx(view, scale, atM), direction, longPx + SUN_PX + 3))
+  const disc = clearDisc(sun.when === 'midsummer' ? discs : discs.reverse(), words, {
+    shapes,
+    endPx: scale.axis.endPx,
+  })
+  return {
+    sun,
+    words,
+    rays: feet.map((atM) => ray(groundPx(view, scale, atM), direction, longPx)).join(''),
+    disc: disc ?? { xPx: scale.axis.startPx, yPx: SUN_PX * 3 },
+    shaded: shadedStretches(view, lit),
+  }
+}
+
+/** The first sun on the sheet whose words touch no crown and no roof. */
+function clearDisc(
+  discs: readonly Px[],
+  words: string,
+  { shapes, endPx }: { readonly shapes: readonly Shape[]; readonly endPx: number },
+): Px | undefined {
+  const clear = (disc: Px) => {
+    const box = sunBox(disc, words)
+    return box.rightPx <= endPx && box.topPx >= 0 && !shapes.some((shape) => overlaps(shape, box))
+  }
+  return discs.find(clear)
 }
 
 function groundPx(view: SectionView, scale: SectionScale, atM: number): Px {
   return { xPx: scale.axis.x(atM), yPx: scale.y(groundAt(view.ground, atM).heightM) }
 }
 
-function ray(foot: Px, direction: Px): string {
-  const from = along(foot, direction, RAY_LONG_PX)
+function ray(foot: Px, direction: Px, longPx: number): string {
+  const from = along(foot, direction, longPx)
   const to = along(foot, direction, 3)
   return `M${n(from.xPx)} ${n(from.yPx)}L${n(to.xPx)} ${n(to.yPx)}`
 }

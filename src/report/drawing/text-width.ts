@@ -40,12 +40,16 @@ const advances: Readonly<Record<Face, readonly number[]>> = {
 /** Advance of a character that was not measured [hundredths of the type size]. */
 const UNKNOWN_ADVANCE = 62
 
+/** A space that keeps a figure with its unit is as wide as any. */
+const TIED = '\u00A0'
+
 /** Room for hinting and optical sizes [ratio]. */
 const SLACK = 1.03
 
 /** Width of a line of text, from a table of advances: figures are laid out with no screen at hand [px]. */
 export function textWidthPx(text: string, face: Face, sizePx: number): number {
   let hundredths = 0
-  for (const character of text) hundredths += advances[face][CHARACTERS.indexOf(character)] ?? UNKNOWN_ADVANCE
+  for (const character of text.replaceAll(TIED, ' '))
+    hundredths += advances[face][CHARACTERS.indexOf(character)] ?? UNKNOWN_ADVANCE
   return (hundredths / 100) * sizePx * SLACK
 }

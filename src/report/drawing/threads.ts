@@ -22,7 +22,7 @@ export interface Threads {
 }
 
 /** Threads that a person still counts with pleasure. */
-const MOST_THREADS = 48
+const MOST_THREADS = 64
 
 /** Volumes a thread may stand for, times a power of ten. */
 const ROUND = [1, 2, 5] as const

@@ -1,5 +1,5 @@
 import type { SectionView, SectionZone } from '../section-view.types'
-import { n } from './path'
+import { n, type Box } from './path'
 import { groundAt, type SectionScale } from './scale'
 
 /** The angle of a zone's ground, drawn at its steepest place on the section. */
@@ -15,6 +15,9 @@ export interface Wedge {
 const ARM_PX = 58
 const LEAST_DEG = 4
 
+/** Kept off each end of a zone, so that a wedge clearly belongs to it. */
+const EDGE_SHARE = 0.2
+
 /** One wedge per zone that is wide enough on the sheet. */
 export function wedges(view: SectionView, scale: SectionScale): Wedge[] {
   return view.zones.flatMap((zone) => {
@@ -27,7 +30,10 @@ export function wedges(view: SectionView, scale: SectionScale): Wedge[] {
 
 function steepestIn(view: SectionView, zone: SectionZone) {
   const inside = view.ground.filter((point) =>
-    zone.spans.some((span) => point.distanceM >= span.fromM && point.distanceM <= span.toM),
+    zone.spans.some(({ fromM, toM }) => {
+      const edgeM = (toM - fromM) * EDGE_SHARE
+      return point.distanceM >= fromM + edgeM && point.distanceM <= toM - edgeM
+    }),
   )
   const best = inside.reduce((steep, point) => (point.slopeDeg > steep.slopeDeg ? point : steep), {
     distanceM: 0,
@@ -59,4 +65,14 @@ function wedgeAt(
     text: `${Math.round(place.slopeDeg)}°`,
     textAt: { xPx: xPx + ARM_PX + 5, yPx: yPx + 4 },
   }
+}
+
+/** Boxes of the wedges' words, for labels to keep off. */
+export function wedgeBoxes(drawn: readonly Wedge[]): Box[] {
+  return drawn.map(({ textAt }) => ({
+    leftPx: textAt.xPx - ARM_PX * 0.4,
+    rightPx: textAt.xPx + 26,
+    topPx: textAt.yPx - 14,
+    bottomPx: textAt.yPx + 6,
+  }))
 }

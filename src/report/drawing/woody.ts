@@ -24,12 +24,21 @@ export interface WoodyDrawing {
 const CLEAR_STEM = 0.24
 const SHRUB_SKIRT = 0.16
 
-/** Clumps of a crown: few when it is small on the sheet, so that it stays readable. */
-const PX_PER_CLUMP = 5.2
-const CLUMPS = { least: 7, most: 46 }
+/** Sheet area per clump [px²]: few clumps when a crown is small, so that it stays readable. */
+const PX2_PER_CLUMP = 150
+const CLUMPS = { least: 7, most: 96 }
+
+/** How often clumps cover the crown: a little sky shows through a tree. */
+const COVERS = 1.9
+
+/** Smaller plants show no wood [px]. */
+const WOOD_FROM_PX = 16
+
+/** Share of clumps that stand before the wood. */
+const IN_FRONT = 0.3
 
 /** Size of a leaf lobe on the sheet [px]. */
-const LOBE_PX = { least: 2.6, most: 6.5 }
+const LOBE_PX = { least: 2.6, most: 5.6 }
 
 /** A tree: scalloped crown on a flaring trunk. */
 export function tree(size: WoodySize): WoodyDrawing {
@@ -44,7 +53,7 @@ export function tree(size: WoodySize): WoodyDrawing {
   const thickPx = Math.max(1.4, size.heightPx * 0.045)
   return dress({
     clumps,
-    wood: branches(stem, tipsOf(clumps, random), thickPx * 1.15),
+    wood: woodOf(size, branches(stem, tipsOf(clumps, random), thickPx * 1.1)),
     trunk: trunkOf(size.base, stem, thickPx),
     random,
   })
@@ -58,10 +67,14 @@ export function shrub(size: WoodySize): WoodyDrawing {
   const stem = [foot, { xPx: foot.xPx, yPx: foot.yPx - size.heightPx * 0.06 }]
   return dress({
     clumps,
-    wood: branches(stem, tipsOf(clumps, random), Math.max(1, size.heightPx * 0.035)),
+    wood: woodOf(size, branches(stem, tipsOf(clumps, random), Math.max(1, size.heightPx * 0.035))),
     trunk: '',
     random,
   })
+}
+
+function woodOf(size: WoodySize, wood: readonly Wood[]): readonly Wood[] {
+  return size.heightPx < WOOD_FROM_PX ? [] : wood
 }
 
 interface Ellipse extends Px {
@@ -82,11 +95,11 @@ function shrubEllipse({ base, heightPx, widthPx }: WoodySize): Ellipse {
 /** Clumps spread over an ellipse, each as far as may be from the others. */
 function fillEllipse(ellipse: Ellipse, random: () => number): Clump[] {
   const meanPx = Math.sqrt(ellipse.acrossPx * ellipse.upPx)
-  const count = Math.round(Math.min(CLUMPS.most, Math.max(CLUMPS.least, (meanPx * 2) / PX_PER_CLUMP)))
-  const radiusPx = meanPx * (0.2 + 1.05 / Math.sqrt(count + 6))
+  const count = Math.round(Math.min(CLUMPS.most, Math.max(CLUMPS.least, (meanPx * meanPx) / PX2_PER_CLUMP)))
+  const radiusPx = meanPx * Math.sqrt(COVERS / count)
   const clumps: Clump[] = []
-  for (let at = 0; at < count; at++) clumps.push(farthest(ellipse, clumps, radiusPx * 0.62, random))
-  return clumps.map((clump) => ({ ...clump, radiusPx: clump.radiusPx * (0.85 + random() * 0.4) }))
+  for (let at = 0; at < count; at++) clumps.push(farthest(ellipse, clumps, radiusPx, random))
+  return clumps.map((clump) => ({ ...clump, radiusPx: clump.radiusPx * (0.78 + random() * 0.4) }))
 }
 
 /** Mitchell's best candidate: of several places, the one farthest from all before. */
@@ -97,8 +110,8 @@ function farthest(ellipse: Ellipse, before: readonly Clump[], radiusPx: number, 
     const angle = random() * 2 * Math.PI
     const reach = Math.sqrt(random())
     const place = {
-      xPx: ellipse.xPx + Math.cos(angle) * reach * Math.max(ellipse.acrossPx - radiusPx * 1.1, 1),
-      yPx: ellipse.yPx + Math.sin(angle) * reach * Math.max(ellipse.upPx - radiusPx * 1.1, 1),
+      xPx: ellipse.xPx + Math.cos(angle) * reach * Math.max(ellipse.acrossPx - radiusPx * 0.9, 1),
+      yPx: ellipse.yPx + Math.sin(angle) * reach * Math.max(ellipse.upPx - radiusPx * 0.9, 1),
       radiusPx,
     }
     const gapPx = Math.min(
@@ -125,12 +138,12 @@ function tipsOf(clumps: readonly Clump[], random: () => number): Px[] {
 }
 
 function trunkOf(base: Px, stem: readonly Px[], thickPx: number): string {
-  const top = stem[2] ?? base
+  const top = stem[3] ?? base
   const half = thickPx / 2
   const [x, y] = [base.xPx, base.yPx + 1]
   return (
     `M${n(x - thickPx * 1.15)} ${n(y)}Q${n(x - half * 1.1)} ${n(y - thickPx * 0.5)} ${n(x - half)} ${n(y - thickPx * 1.6)}` +
-    `L${n(top.xPx - half * 0.85)} ${n(top.yPx)}H${n(top.xPx + half * 0.85)}` +
+    `L${n(top.xPx - half * 0.7)} ${n(top.yPx)}H${n(top.xPx + half * 0.7)}` +
     `L${n(x + half)} ${n(y - thickPx * 1.6)}Q${n(x + half * 1.1)} ${n(y - thickPx * 0.5)} ${n(x + thickPx * 1.15)} ${n(y)}Z`
   )
 }
@@ -144,8 +157,8 @@ interface Parts {
 
 function dress({ clumps, wood, trunk, random }: Parts): WoodyDrawing {
   const meanRadiusPx = clumps.reduce((sum, clump) => sum + clump.radiusPx, 0) / Math.max(clumps.length, 1)
-  const lobePx = Math.min(LOBE_PX.most, Math.max(LOBE_PX.least, meanRadiusPx * 0.46))
-  const inFront = clumps.filter(() => random() < 0.42)
+  const lobePx = Math.min(LOBE_PX.most, Math.max(LOBE_PX.least, meanRadiusPx * 0.42))
+  const inFront = clumps.filter(() => random() < IN_FRONT)
   return {
     crown: foliage(clumps, lobePx, random),
     wood,

@@ -1,4 +1,5 @@
 import type { SectionView, SectionZone } from '../section-view.types'
+import type { Rod } from './rod'
 import type { Axis } from './scale'
 import { textWidthPx } from './text-width'
 
@@ -48,8 +49,8 @@ export function zoneCells(view: SectionView, axis: Axis): ZoneCell[] {
   )
 }
 
-/** Every zone edge is marked; its distance is written unless it would touch the one before. */
-export function distanceMarks(view: SectionView, axis: Axis): DistanceMark[] {
+/** Every zone edge is marked; its distance is written unless it would touch another, or the rod's reading. */
+export function distanceMarks(view: SectionView, axis: Axis, tag?: Rod['tag']): DistanceMark[] {
   const edges = new Set([0, view.lengthM])
   for (const zone of view.zones) for (const span of zone.spans) edges.add(span.fromM).add(span.toM)
   const sorted = [...edges]
@@ -61,7 +62,8 @@ export function distanceMarks(view: SectionView, axis: Axis): DistanceMark[] {
     const xPx = axis.x(distanceM)
     const halfPx = widthOf(distanceM) / 2
     const end = distanceM === view.lengthM
-    const fits = xPx - halfPx > freeFromPx && (end || xPx + halfPx + MARK_AIR_PX < lastPx)
+    const covered = tag && xPx + halfPx > tag.leftPx && xPx - halfPx < tag.leftPx + tag.widthPx
+    const fits = !covered && xPx - halfPx > freeFromPx && (end || xPx + halfPx + MARK_AIR_PX < lastPx)
     if (fits) freeFromPx = xPx + halfPx + MARK_AIR_PX
     return { distanceM, xPx, text: fits ? distanceText(distanceM) : undefined }
   })

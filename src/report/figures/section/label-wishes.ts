@@ -1,137 +1,130 @@
-import { monthNames, northernTwin, type Month } from '#core/units'
 import type { LabelWish } from '../../drawing/labels'
-import { cubicMetres, hours, metres, squareMetres } from '../../drawing/measures'
-import { drawnHeightM } from '../../drawing/obstacles'
+import { cubicMetres, metres } from '../../drawing/measures'
 import type { Px } from '../../drawing/path'
-import { groundAt, type SectionScale } from '../../drawing/scale'
-import type { Question, SectionObstacle, SectionView, SectionZone } from '../../section-view.types'
-import { coverWords, verdictNote, verdictWords } from './verdict-words'
+import { COMPACT_PX, groundAt, type SectionScale } from '../../drawing/scale'
+import { builtBox } from '../../drawing/shade'
+import type { Question, SectionObstacle, SectionView, SectionZone, Stretch } from '../../section-view.types'
+import { LEAST_VOLUME_M3, zoneWords, type Asked, type Words } from './zone-words'
 
-/** What a sheet is asked, with the month it is read in. */
-export interface Asked {
-  readonly question: Question
-  readonly month: Month | undefined
-}
+/** Longest lighter line of a danger [characters]. */
+const LONGEST_NOTE = 58
 
-type Words = Pick<LabelWish, 'title' | 'note'> & Partial<Pick<LabelWish, 'tone' | 'voice'>>
+/** Places along a stretch that a label may point at, as shares of its length: the middle first. */
+const PLACES = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92] as const
 
 /** Labels above the ground that answer a question, with dangers before all else. */
 export function labelWishes(view: SectionView, scale: SectionScale, asked: Asked): LabelWish[] {
+  if (scale.widthPx < COMPACT_PX) return dangers(view, scale)
   const zones = view.zones.flatMap((zone) => {
     const words = zoneWords(view, zone, asked)
-    return words ? [above(`zone-${zone.id}`, middleOf(view, scale, zone), words)] : []
+    return words ? [above(`zone-${zone.id}`, alongZone(view, scale, zone), words)] : []
   })
-  const things = view.obstacles
-    .filter((obstacle) => obstacle.kind !== 'services' && obstacle.kind !== 'drain')
-    .map((obstacle) => ({
-      ...above(`thing-${obstacle.id}`, topOf(view, scale, obstacle), {
-        title: obstacle.name,
-        note: undefined,
-        voice: 'name',
-      }),
-      rank: 3,
-    }))
-  return [...dangers(view, scale), ...zones, ...things]
+  const foot = asked.question === 'water' ? waterAtFoot(view, scale) : []
+  return [
+    ...dangers(view, scale),
+    ...foot,
+    ...zones,
+    ...view.obstacles.filter(isNamed).map(nameOf(view, scale)),
+  ]
+}
+
+/** What is named above the ground: pipes and buried things are known by their drawing or named below. */
+function isNamed({ kind }: SectionObstacle): boolean {
+  return kind !== 'services' && kind !== 'drain' && kind !== 'downpipe'
+}
+
+function nameOf(view: SectionView, scale: SectionScale): (obstacle: SectionObstacle) => LabelWish {
+  return (obstacle) => ({
+    ...above(`thing-${obstacle.id}`, [topOf(view, scale, obstacle)], {
+      title: obstacle.name,
+      note: undefined,
+      voice: 'name',
+    }),
+    rank: 3,
+  })
 }
 
 /** Labels in the earth: the soil, and what is buried. */
 export function soilWishes(view: SectionView, scale: SectionScale, { question }: Asked): LabelWish[] {
-  const told = question === 'ground' || question === 'hold' || question === 'water'
-  const soils = told ? view.zones.map((zone) => soilWish(view, scale, zone)) : []
+  const told = scale.widthPx >= COMPACT_PX
+  const soils = told && question !== 'mow' ? earthWords(view, scale, question) : []
   const buried = view.obstacles
     .filter((obstacle) => obstacle.kind === 'services' || obstacle.kind === 'drain')
     .map((obstacle): LabelWish => {
-      const at = footOf(view, scale, obstacle)
+      const foot = footOf(view, scale, obstacle)
       return {
         id: `buried-${obstacle.id}`,
         title: obstacle.name,
         note: obstacle.kind === 'services' ? 'have it traced before you dig' : 'depth not surveyed',
         tone: obstacle.kind === 'services' ? 'red' : 'water',
         voice: 'verdict',
-        anchor: { xPx: at.xPx, yPx: at.yPx + 24 },
+        warns: obstacle.kind === 'services',
+        anchors: [{ xPx: foot.xPx, yPx: foot.yPx + 24 }],
         side: 'below',
         rank: 1,
       }
     })
-  return [...buried, ...sameSoilOnce(soils)]
+  return [...buried, ...soils]
+}
+
+function earthWords(view: SectionView, scale: SectionScale, question: Question): LabelWish[] {
+  if (question === 'water') return waterBelow(view, scale)
+  const told = question === 'ground' || question === 'hold'
+  return told ? sameSoilOnce(view.zones.map((zone) => soilWish(view, scale, zone))) : []
+}
+
+/** What drains below the roots of all zones. */
+function waterBelow(view: SectionView, scale: SectionScale): LabelWish[] {
+  const drained = view.zones.reduce((sum, zone) => sum + (zone.volumes?.drainedM3 ?? 0), 0)
+  const widest = [...view.zones].sort((a, b) => b.planAreaM2 - a.planAreaM2)[0]
+  if (!widest || drained < LEAST_VOLUME_M3) return []
+  return [
+    {
+      id: 'drained',
+      title: `${cubicMetres(drained)} a year`,
+      note: 'drains below the roots of all zones',
+      tone: 'water',
+      voice: 'verdict',
+      warns: false,
+      anchors: underZone(view, scale, widest),
+      side: 'below',
+      rank: 2,
+    },
+  ]
+}
+
+/** What leaves through the soil of the lowest zone. */
+function waterAtFoot(view: SectionView, scale: SectionScale): LabelWish[] {
+  const last = [...view.zones].reverse().find((zone) => zone.volumes && zone.spans.length > 0)
+  if (!last?.volumes || last.volumes.sidewaysM3 < LEAST_VOLUME_M3) return []
+  return [
+    above('foot', [at(view, scale, view.lengthM)], {
+      title: cubicMetres(last.volumes.sidewaysM3),
+      note: 'seeps out at the foot',
+      tone: 'water',
+    }),
+  ]
 }
 
 function dangers(view: SectionView, scale: SectionScale): LabelWish[] {
   return view.dangers.map((danger) => ({
-    ...above(`danger-${danger.id}`, at(view, scale, (danger.fromM + danger.toM) / 2), {
-      title: danger.what.replace(/\.$/, ''),
-      note: danger.mend,
+    ...above(`danger-${danger.id}`, alongStretch(view, scale, danger), {
+      ...inShort(danger.what, danger.mend),
       tone: 'red',
+      warns: true,
     }),
     rank: 0,
   }))
 }
 
-function zoneWords(view: SectionView, zone: SectionZone, { question, month }: Asked): Words | undefined {
-  switch (question) {
-    case 'mow':
-      return {
-        title: `${verdictWords[zone.mowing]} ${squareMetres(zone.slopeAreaM2)}`,
-        note: verdictNote(zone),
-        tone: zone.mowing === 'never' ? 'red' : 'ink',
-      }
-    case 'water':
-      return waterWords(zone)
-    case 'sun':
-      return sunWords(view, zone)
-    case 'hold':
-      return plantWords(zone)
-    case 'month':
-    case 'handover':
-      return monthWords(zone, month)
-    case 'ground':
-      return undefined
-  }
-}
-
-function waterWords(zone: SectionZone): Words | undefined {
-  const volumes = zone.volumes
-  if (!volumes) return undefined
-  const ran = volumes.ranOffM3 > 0.05 ? `, ${cubicMetres(volumes.ranOffM3)} runs off` : ''
-  return {
-    title: `${cubicMetres(volumes.usedM3)} a year`,
-    note: `drunk by plants or dried${ran}`,
-    tone: 'water',
-  }
-}
-
-function sunWords(view: SectionView, zone: SectionZone): Words {
-  const summer = northernTwin(5, view.latitudeDeg)
-  const winter = northernTwin(11, view.latitudeDeg)
-  return {
-    title: `${hours(zone.sunHours[summer])} a day in ${monthNames[summer]}`,
-    note: `${hours(zone.sunHours[winter])} in ${monthNames[winter]}, clear sky`,
-  }
-}
-
-function plantWords(zone: SectionZone): Words | undefined {
-  const order = { tree: 0, shrub: 1, meadow: 2, ground: 3 }
-  const first = [...zone.planting].sort((a, b) => order[a.layer] - order[b.layer] || b.share - a.share)[0]
-  if (!first) return undefined
-  const more = zone.planting.length - 1
-  return {
-    title: first.plant.name,
-    note: `${first.count} of ${first.plant.common}${more > 0 ? `, ${more} more kind${more > 1 ? 's' : ''}` : ''}`,
-    voice: 'name',
-  }
-}
-
-function monthWords(zone: SectionZone, month: Month | undefined): Words {
-  const off = month !== undefined && zone.keepOff.includes(month)
-  return {
-    title: coverWords[zone.cover],
-    note: off ? 'keep off this month' : undefined,
-    tone: off ? 'red' : 'ink',
-  }
+/** A danger in two short lines; the list of what is still to settle has it in full. */
+function inShort(what: string, mend: string): Words {
+  const [title = what, ...rest] = what.replace(/\.$/, '').split(/: |\. /)
+  const note = rest[0] ?? mend.split('. ')[0] ?? ''
+  return { title, note: note.length <= LONGEST_NOTE ? note : undefined }
 }
 
 function soilWish(view: SectionView, scale: SectionScale, zone: SectionZone): LabelWish {
-  const place = middleOf(view, scale, zone)
   const stones = zone.soil.stonesPercent > 0 ? `, ${Math.round(zone.soil.stonesPercent)} % stones` : ''
   return {
     id: `soil-${zone.id}`,
@@ -139,7 +132,8 @@ function soilWish(view: SectionView, scale: SectionScale, zone: SectionZone): La
     note: `${metres(zone.soil.depthM)} deep${stones}`,
     tone: 'ink',
     voice: 'name',
-    anchor: { xPx: place.xPx, yPx: place.yPx + zone.soil.depthM * scale.yPxPerM },
+    warns: false,
+    anchors: underZone(view, scale, zone),
     side: 'below',
     rank: 4,
   }
@@ -153,17 +147,26 @@ function sameSoilOnce(wishes: readonly LabelWish[]): LabelWish[] {
   })
 }
 
-function above(id: string, anchor: Px, words: Words): LabelWish {
-  return { id, tone: 'ink', voice: 'verdict', ...words, anchor, side: 'above', rank: 2 }
+function above(id: string, anchors: readonly Px[], words: Words): LabelWish {
+  return { id, tone: 'ink', voice: 'verdict', warns: false, ...words, anchors, side: 'above', rank: 2 }
 }
 
 function at(view: SectionView, scale: SectionScale, distanceM: number): Px {
   return { xPx: scale.axis.x(distanceM), yPx: scale.y(groundAt(view.ground, distanceM).heightM) }
 }
 
-function middleOf(view: SectionView, scale: SectionScale, zone: SectionZone): Px {
+function alongStretch(view: SectionView, scale: SectionScale, { fromM, toM }: Stretch): Px[] {
+  return PLACES.map((share) => at(view, scale, fromM + share * (toM - fromM)))
+}
+
+function alongZone(view: SectionView, scale: SectionScale, zone: SectionZone): Px[] {
   const longest = [...zone.spans].sort((a, b) => b.toM - b.fromM - (a.toM - a.fromM))[0]
-  return at(view, scale, longest ? (longest.fromM + longest.toM) / 2 : 0)
+  return longest ? alongStretch(view, scale, longest) : []
+}
+
+function underZone(view: SectionView, scale: SectionScale, zone: SectionZone): Px[] {
+  const deepPx = zone.soil.depthM * scale.yPxPerM
+  return alongZone(view, scale, zone).map((place) => ({ ...place, yPx: place.yPx + deepPx }))
 }
 
 function footOf(view: SectionView, scale: SectionScale, obstacle: SectionObstacle): Px {
@@ -172,7 +175,7 @@ function footOf(view: SectionView, scale: SectionScale, obstacle: SectionObstacl
 }
 
 function topOf(view: SectionView, scale: SectionScale, obstacle: SectionObstacle): Px {
-  const foot = footOf(view, scale, obstacle)
-  const lift = obstacle.kind === 'tree' ? 0 : drawnHeightM(obstacle) * scale.yPxPerM
-  return { xPx: foot.xPx, yPx: foot.yPx - lift }
+  if (obstacle.kind === 'tree') return footOf(view, scale, obstacle)
+  const box = builtBox(view, scale, obstacle)
+  return { xPx: Math.max(box.leftPx, scale.axis.x(view.drawn.fromM) + 4), yPx: box.topPx }
 }

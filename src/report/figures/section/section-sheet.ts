@@ -1,14 +1,20 @@
 import { bankPlants, standingBoxes, type BankPlants } from '../../drawing/bank-plants'
 import { groundPoints, soilDepthM } from '../../drawing/ground-shape'
 import { placeLabels, type PlacedLabel } from '../../drawing/labels'
-import { bankShape } from '../../drawing/shade'
+import { builtBoxes } from '../../drawing/shade'
+import { noonLights, sunBoxes } from '../../drawing/sun-rays'
+import { wedgeBoxes, wedges } from '../../drawing/wedges'
 import type { Box } from '../../drawing/path'
 import type { SectionScale } from '../../drawing/scale'
 import type { SectionView } from '../../section-view.types'
-import { labelWishes, soilWishes, type Asked } from './label-wishes'
+import { labelWishes, soilWishes } from './label-wishes'
+import type { Asked } from './zone-words'
 
 /** Type of the labels [px]. */
 const LABEL_TYPE = { titlePx: 14, notePx: 12 }
+
+/** The line of the scale at the foot of the earth [px]. */
+const CAPTION_PX = 20
 
 /** All that is computed once for a sheet, before anything is drawn. */
 export interface SectionSheet {
@@ -29,25 +35,26 @@ export function sectionSheet(view: SectionView, scale: SectionScale, wish: Sheet
   const plants = bankPlants(view, scale, wish.years)
   const above = [
     ...standingBoxes(view, scale, plants),
-    ...bankShape(view, scale).filter(isBuilt(view)),
+    ...builtBoxes(view, scale),
+    ...wedgeBoxes(wish.question === 'ground' || wish.question === 'mow' ? wedges(view, scale) : []),
+    ...(wish.question === 'sun' ? sunBoxes(noonLights(view, scale)) : []),
     ...wish.keepClear,
   ]
   return {
     plants,
-    labels: placeLabels(labelWishes(view, scale, wish), { ...LABEL_TYPE, bounds: sky(scale), taken: above }),
+    labels: placeLabels(labelWishes(view, scale, wish), {
+      ...LABEL_TYPE,
+      bounds: sky(scale),
+      taken: above,
+      shun: plants.woody.map((each) => each.crown),
+    }),
     soilLabels: placeLabels(soilWishes(view, scale, wish), {
       ...LABEL_TYPE,
       bounds: earth(view, scale),
       taken: openAir(view, scale),
+      shun: [],
     }),
   }
-}
-
-function isBuilt(view: SectionView): (box: Box, index: number) => boolean {
-  const kinds = view.obstacles
-    .filter((obstacle) => ['house', 'wall', 'hedge', 'tree'].includes(obstacle.kind))
-    .map((obstacle) => obstacle.kind)
-  return (_, index) => kinds[index] !== 'tree'
 }
 
 function sky(scale: SectionScale): Box {
@@ -59,7 +66,7 @@ function earth(view: SectionView, scale: SectionScale): Box {
     leftPx: scale.axis.x(view.drawn.fromM) + 2,
     rightPx: scale.axis.x(view.drawn.toM) - 2,
     topPx: 0,
-    bottomPx: scale.basePx - 2,
+    bottomPx: scale.basePx - CAPTION_PX,
   }
 }
 

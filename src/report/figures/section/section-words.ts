@@ -1,8 +1,8 @@
 import { windName } from '#core/units'
 import { degrees, metres } from '../../drawing/measures'
-import type { SectionScale } from '../../drawing/scale'
+import { COMPACT_PX, type SectionScale } from '../../drawing/scale'
 import { waterThreads } from '../../drawing/threads'
-import type { SectionView } from '../../section-view.types'
+import type { Question, SectionView } from '../../section-view.types'
 import { coverWords, verdictWords } from './verdict-words'
 
 /** The section in words, for those who do not see it. */
@@ -34,8 +34,21 @@ export function scaleWords(view: SectionView, scale: SectionScale): string {
   return `Section A to A′, ${metres(view.fallM)} down in ${metres(view.lengthM)}, ${heights}`
 }
 
-/** What one thread of the water drawing stands for. */
-export function threadWords(view: SectionView): string | undefined {
+/** The line under the drawing: the scale, and what its marks stand for. */
+export function captionWords(view: SectionView, scale: SectionScale, question: Question): string {
+  const compact = scale.widthPx < COMPACT_PX
+  const words = compact ? shortScaleWords(scale) : scaleWords(view, scale)
+  if (question === 'water') return `${words}. ${threadWords(view)}`
+  if (question === 'sun' && !compact)
+    return `${words}. Ticks under the turf: in shade at noon, midsummer above midwinter`
+  return words
+}
+
+function shortScaleWords(scale: SectionScale): string {
+  return scale.exaggeration === 1 ? 'True to scale' : `Heights × ${scale.exaggeration}`
+}
+
+function threadWords(view: SectionView): string {
   const counted = waterThreads(view.zones)
-  return counted && `Each line is ${counted.volumeM3} m³ a year`
+  return counted ? `Each line is ${counted.volumeM3} m³ a year` : 'No water balance yet'
 }
