@@ -37,7 +37,7 @@ function compare(dayOfYear: string, stepHours: number) {
   )
 }
 
-describe('dayOnPlane: GRASS r.sun on tilted planes (Hofierka & Suri 2002), 52° north', () => {
+describe('dayOnPlane: GRASS r.sun on tilted planes (Hofierka & Suri 2002; clear sky of Rigollier et al. 2000, diffuse light of Muneer 1990), 52° north', () => {
   it.each(Object.keys(days))(
     'day %s: beam, diffuse and reflected light within the stated share of the brightest plane',
     (day) => {
