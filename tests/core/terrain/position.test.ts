@@ -50,11 +50,11 @@ describe('height above the foot and position', () => {
     const triangle = surfaceFrom({ kind: 'levels', points: [corner(-8, 0), corner(5, 9), corner(7, -11)] })
     if (!triangle.ok) throw new Error('three levels must do')
     const { position } = terrainOf(triangle.value)
-    const withinACell = triangle.value.frame.cellM / 20
+    const withinM = (tolerances.cornerCells * triangle.value.frame.cellM) / 20
     for (const cell of cellsOf(triangle.value)) {
       const { northM } = cellCentre(triangle.value.frame, cell)
       expect(Math.abs((position[cell] ?? NaN) - Math.min(1, Math.max(0, (northM + 11) / 20)))).toBeLessThan(
-        withinACell,
+        withinM,
       )
     }
   })

@@ -14,6 +14,8 @@ export const tolerances = {
   rank: 0.85,
   /** Sphere's curvature from 1 m cells on a radius of 200 m [share of the exact figure]. */
   curvature: 0.005,
+  /** A pointed corner of a plot: its cell is cut by two sides, and cells beyond it hold none of it [cells]. */
+  cornerCells: 2,
   /** Upslope area on cones, a grid of squares for a round hill [share of the exact figure, mean round the ring]. */
   cone: 0.05,
 } as const
