@@ -40,6 +40,7 @@ export const factTable = {
     decimals: 0,
   },
   wetDays: { meaning: 'days above field capacity in a year', unit: 'days', decimals: 0 },
+  airlessDays: { meaning: 'days in a year when roots are short of air', unit: 'days', decimals: 0 },
   dryDays: { meaning: 'days in a year when plants run short of water', unit: 'days', decimals: 0 },
   winterFullness: {
     meaning: 'mean filling of the soil’s store, three winter months',

@@ -62,6 +62,7 @@ export function gatherFacts(evidence: ZoneEvidence): ScoreFacts {
     yearRainLessEtMm: total(water.months, rainLessEtMm),
     summerRainLessEtMm: total(inWater(SUMMER_HALF), rainLessEtMm),
     wetDays: total(water.months, ({ wetDays }) => wetDays),
+    airlessDays: total(water.months, ({ airlessDays }) => airlessDays),
     dryDays: total(water.months, ({ dryDays }) => dryDays),
     winterFullness: total(inWater(WINTER), ({ fullness }) => fullness) / WINTER.length,
     summerFullness: total(inWater(SUMMER), ({ fullness }) => fullness) / SUMMER.length,

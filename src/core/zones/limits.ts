@@ -25,6 +25,10 @@ export const MOST_ZONES = 8
 export const STEPS = { position: 0.3, slopeDeg: 6, sunRatio: 0.15, sunHours: 2 } as const
 export const ALIKE_STEPS = 0.6
 
+/** While more zones than this stand, neighbours this many steps apart join too; own judgement: a household's fill. */
+export const EASY_ZONES = 5
+export const EASY_ALIKE_STEPS = 1.5
+
 /** Cells this many cells or fewer from a drawn zone belong to it [cells]. */
 export const REACH_CELLS = 2
 

@@ -1,6 +1,6 @@
 import type { GridFrame } from '#core/geometry'
 import type { Parts } from './connected-parts'
-import { ALIKE_STEPS, MOST_ZONES, SMALLEST_SHARE } from './limits'
+import { ALIKE_STEPS, EASY_ALIKE_STEPS, EASY_ZONES, MOST_ZONES, SMALLEST_SHARE } from './limits'
 import { stepsApart, tableOfParts, type PartTable, type Trait } from './part-likeness'
 
 /** The ground under the parts, and what they are compared by. */
@@ -11,8 +11,8 @@ export interface PartGround {
 }
 
 /**
- * Merges parts that are too small into their most alike neighbour, then neighbours that are alike, then the most
- * alike neighbours until few enough are left.
+ * Merges parts that are too small into their most alike neighbour, then neighbours that are alike, less so
+ * the more zones there are.
  *
  * @param parts - the parts, as found
  * @param ground - shares, frame and traits
@@ -67,12 +67,18 @@ function mergeAlike(parts: Parts, ground: PartGround): Parts {
   for (;;) {
     const table = tableOfParts(merged, ground.share, ground.frame, ground.traits)
     const pair = mostAlikePair(table)
-    if (!pair || (pair.apart >= ALIKE_STEPS && merged.count <= MOST_ZONES)) return merged
+    if (!pair || pair.apart >= joiningSteps(merged.count)) return merged
     merged = renumber(
       merged,
       Array.from(table.cells, (_, part) => (part === pair.other ? pair.one : part)),
     )
   }
+}
+
+// How far apart neighbours may be and still join, the farther the more zones there are.
+function joiningSteps(count: number): number {
+  if (count > MOST_ZONES) return Infinity
+  return count > EASY_ZONES ? EASY_ALIKE_STEPS : ALIKE_STEPS
 }
 
 interface Pair {

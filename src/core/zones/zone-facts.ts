@@ -1,5 +1,6 @@
 import { eachMonth, slopeAreaFactor } from '#core/units'
 import type { Ring } from '#core/geometry'
+import { groundBelow } from './ground-below'
 import { growingMonths } from './cell-sun'
 import { areaFromAboveM2, handsOnOf, type FlowGround } from './hands-on'
 import { bandAt, type BandLimit } from './limits'
@@ -37,6 +38,7 @@ export function factsOfZones(
   const cells = cellsByZone(zoneOfCell, named.length)
   const mean = (values: ArrayLike<number>) => zoneMeans(zoneOfCell, named.length, surface.share, values)
   const position = mean(terrain.position)
+  const below = mean(groundBelow(terrain.position, surface.share))
   const formDown = mean(terrain.formDown)
   const formAcross = mean(terrain.formAcross)
   const sunHours = input.sunHours.map(mean)
@@ -54,7 +56,7 @@ export function factsOfZones(
     return {
       ...zone,
       ...zoneSlope({ ...surface, ...terrain, cells: own }),
-      band: bandAt(position[index] ?? 0, bands),
+      band: bandAt(((position[index] ?? 0) + (below[index] ?? 0)) / 2, bands),
       position: position[index] ?? 0,
       formDown: formDown[index] ?? 0,
       formAcross: formAcross[index] ?? 0,

@@ -45,6 +45,7 @@ const evidence: ZoneEvidence = {
       fullness: month + 1,
       dryDays: 3,
       wetDays: 2,
+      airlessDays: 1,
     })),
   },
   zone: {
@@ -89,6 +90,7 @@ describe('gathering facts', () => {
       runOnMm: 36,
       dryDays: 36,
       wetDays: 24,
+      airlessDays: 12,
       coldestMonthTMinC: -3,
     })
   })

@@ -192,7 +192,12 @@ describe('common practice, no source: what must hold for all soils and climates'
     const sand = { availableWaterMm: 45, conductivityMmPerH: 110, drainableMm: 150 }
     const clay = { availableWaterMm: 90, conductivityMmPerH: 1.1, drainableMm: 40 }
     grows('wetness', clay, sand, true)
-    grows('wetness', { ...clay, dryDays: 20, wetDays: 90 }, { ...sand, dryDays: 60, wetDays: 5 }, true)
+    grows(
+      'wetness',
+      { ...clay, dryDays: 20, wetDays: 90, airlessDays: 20 },
+      { ...sand, dryDays: 60, wetDays: 5, airlessDays: 0 },
+      true,
+    )
   })
 
   it('common practice, no source: frost is worse at the foot and in a hollow wherever it freezes', () => {
@@ -211,6 +216,13 @@ describe('common practice, no source: what must hold for all soils and climates'
     for (let deg = 0; deg < 40; deg += 5)
       grows('working', { steepSlopeDeg: deg + 5 }, { steepSlopeDeg: deg }, true)
     grows('working', { wetDays: 120 }, { wetDays: 10 }, true)
+  })
+
+  it('common practice, no source: above 35° is never for people on foot, below it the class never says so', () => {
+    for (const facts of sets) {
+      expect(scoreOf('working', { steepSlopeDeg: 35.1 }, facts).class).toBe('not for people on foot')
+      expect(scoreOf('working', { steepSlopeDeg: 35 }, facts).class).toBe('hard')
+    }
   })
 
   it('common practice, no source: erosion is worse the steeper and the barer', () => {
@@ -235,6 +247,7 @@ describe('common practice, no source: places everybody knows', () => {
     yearRainLessEtMm: 900,
     summerRainLessEtMm: 150,
     wetDays: 300,
+    airlessDays: 200,
     dryDays: 0,
     winterFullness: 1.2,
     summerFullness: 1.1,
@@ -263,6 +276,12 @@ describe('common practice, no source: places everybody knows', () => {
       'severe',
     ],
     ['level dry ground is easy', 'working', { steepSlopeDeg: 2 }, 'easy'],
+    [
+      '30° on soaked, stony clay is hard',
+      'working',
+      { ...bog, steepSlopeDeg: 30, stonesPercent: 60 },
+      'hard',
+    ],
     ['36° is not for people on foot', 'working', { steepSlopeDeg: 36, wetDays: 0 }, 'not for people on foot'],
     [
       'a gentle lawn hardly washes away',
@@ -312,9 +331,23 @@ describe('what would change a score', () => {
   })
 
   it('deeper soil is the same as scoring a zone with deeper soil', () => {
-    const dry = { ...middling, availableWaterMm: 40, dryDays: 100, drainableMm: 30, depthM: 0.3 }
+    const dry = {
+      ...middling,
+      availableWaterMm: 40,
+      dryDays: 100,
+      drainableMm: 30,
+      depthM: 0.3,
+      airlessDays: 10,
+    }
     const told = whatWouldChange(dry, rules, 'wetness').find(({ id }) => id === 'deeper-soil')
-    const deeper = { ...dry, availableWaterMm: 60, dryDays: 85, drainableMm: 45, depthM: 0.45 }
+    const deeper = {
+      ...dry,
+      availableWaterMm: 60,
+      dryDays: 85,
+      drainableMm: 45,
+      depthM: 0.45,
+      airlessDays: 9,
+    }
     expect(told?.score).toBe(scoreOf('wetness', {}, deeper).ours)
   })
 
