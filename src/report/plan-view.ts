@@ -1,5 +1,5 @@
 import { contours } from 'd3-contour'
-import type { PlanPoint, Ring } from '#core/geometry'
+import type { PlanPoint } from '#core/geometry'
 import type { Surface } from '#core/survey'
 import type { Findings, Plan } from '#plan'
 import type { ContourLine, Hachure, PlanView } from './section-view.types'
@@ -112,13 +112,4 @@ function hachuresOf({ surface, terrain }: Findings): Hachure[] {
       hachures.push({ at, fallsDeg, slopeDeg })
     }
   return hachures
-}
-
-/** Middle of a ring's corners, good enough to put a letter on. */
-export function ringMiddle(ring: Ring): PlanPoint {
-  const count = Math.max(ring.length, 1)
-  return {
-    eastM: ring.reduce((sum, point) => sum + point.eastM, 0) / count,
-    northM: ring.reduce((sum, point) => sum + point.northM, 0) / count,
-  }
 }

@@ -47,7 +47,7 @@ export function drawnStretch(lengthM: number, obstacles: readonly SectionObstacl
 
 function met(section: Section, obstacle: Obstacle): SectionObstacle[] {
   const corners = obstacle.ring.map((point) => fromSection(section, point))
-  const crossings = crossingsOf(corners)
+  const crossings = crossingsOf(corners, isOutline(obstacle))
   const reachM = REACH_M[obstacle.kind] ?? USUAL_REACH_M
   const near = Math.min(...corners.map((corner) => Math.abs(corner.acrossM))) <= reachM
   if (crossings.length === 0 && !near) return []
@@ -75,10 +75,15 @@ function fromSection({ from, to, lengthM }: Section, point: PlanPoint): AlongAcr
   }
 }
 
-/** Where the outline crosses the section; two corners make a line, three or more a closed outline. */
-function crossingsOf(corners: readonly AlongAcross[]): number[] {
+/** Pipes, cables and fences are always lines; other things of three corners or more are outlines. */
+export function isOutline({ kind, ring }: Obstacle): boolean {
+  return ring.length > 2 && !['fence', 'services', 'drain', 'downpipe'].includes(kind)
+}
+
+/** Where a line or closed outline crosses the section. */
+function crossingsOf(corners: readonly AlongAcross[], closed: boolean): number[] {
   return corners.flatMap((corner, at) => {
-    const next = corners[at + 1] ?? (corners.length > 2 ? corners[0] : undefined)
+    const next = corners[at + 1] ?? (closed ? corners[0] : undefined)
     if (!next || corner.acrossM > 0 === next.acrossM > 0) return []
     const share = corner.acrossM / (corner.acrossM - next.acrossM)
     return [corner.alongM + share * (next.alongM - corner.alongM)]

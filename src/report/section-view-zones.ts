@@ -50,7 +50,7 @@ function zoneOn(facts: ZoneFacts, own: ZoneFindings, findings: Findings): Sectio
 
 function volumesOf(year: WaterYear, planAreaM2: number): ZoneVolumes {
   const total = (pick: (month: Month) => number) =>
-    (months.reduce((sum, month) => sum + pick(month), 0) * planAreaM2) / MM_M2_PER_M3
+    (months.reduce<number>((sum, month) => sum + pick(month), 0) * planAreaM2) / MM_M2_PER_M3
   return {
     rainM3: total((month) => year.months[month].rainMm),
     usedM3: total((month) => year.months[month].actualEtMm),

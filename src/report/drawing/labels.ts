@@ -57,11 +57,19 @@ const NEAREST_PX = 6
 const LEADER_FROM_PX = 16
 
 /** What makes a place worse than one beside its anchor [px of distance]. */
-const COSTS = { away: 1.25, leader: 14, slantedLeader: 40, crossedCrown: 170, otherAnchor: 9, noNote: 90 }
+const COSTS = {
+  away: 1.25,
+  leader: 14,
+  slantedLeader: 40,
+  crossedCrown: 170,
+  otherAnchor: 9,
+  noNote: 90,
+  most: 190,
+}
 
 /**
  * Finds each label a place that touches no other label, no other's leader and nothing taken. A label may lose
- * its lighter line to stay near, and is left to the table when it finds no place: two labels never overlap.
+ * its lighter line to stay near, and is left to the table when it would stand far off: two labels never overlap.
  */
 export function placeLabels(wishes: readonly LabelWish[], room: LabelRoom): PlacedLabel[] {
   const placed: PlacedLabel[] = []
@@ -69,7 +77,7 @@ export function placeLabels(wishes: readonly LabelWish[], room: LabelRoom): Plac
     const full = placeOne(wish, room, placed)
     const short = wish.note ? placeOne({ ...wish, note: undefined }, room, placed) : undefined
     const best = short && (!full || short.cost + COSTS.noNote < full.cost) ? short : full
-    if (best) placed.push(best.label)
+    if (best && (best.cost <= COSTS.most || wish.warns)) placed.push(best.label)
   }
   return placed
 }
@@ -120,7 +128,22 @@ function leaderCost([from, to]: readonly Px[], shun: readonly Box[]): number {
 
 /** Labels keep off each other, and off each other's leaders. */
 function clash(one: PlacedLabel, other: PlacedLabel): boolean {
-  return overlaps(one.box, other.box) || leads(one, other.box) || leads(other, one.box)
+  return (
+    overlaps(one.box, other.box) ||
+    leads(one, other.box) ||
+    leads(other, one.box) ||
+    leadersMeet(one.leader, other.leader)
+  )
+}
+
+/** Whether two leaders cross: each has the other's ends on both of its sides. */
+function leadersMeet([a, b]: readonly Px[], [c, d]: readonly Px[]): boolean {
+  if (!a || !b || !c || !d) return false
+  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0
+}
+
+function side(from: Px, to: Px, place: Px): number {
+  return (to.xPx - from.xPx) * (place.yPx - from.yPx) - (to.yPx - from.yPx) * (place.xPx - from.xPx)
 }
 
 function leads({ leader }: PlacedLabel, through: Box): boolean {

@@ -1,4 +1,5 @@
 import { toRadians } from '#core/units'
+import { isOutline } from '../section-view-obstacles'
 import type { Hachure, PlanView } from '../section-view.types'
 import { CROWN_SHARE } from './bank-plants'
 import { circle, n, outline, polyline } from './path'
@@ -48,14 +49,15 @@ export interface PlanThing {
 
 /** Outlines of what stands on the plot. */
 export function planThings(view: PlanView, scale: PlanScale): PlanThing[] {
-  return view.obstacles.map(({ id, kind, ring, heightM }) => {
+  return view.obstacles.map((obstacle) => {
+    const { id, kind, ring, heightM } = obstacle
     const places = ring.map((point) => scale.at(point))
     const first = places[0]
     if (places.length === 1 && first) {
       const crownPx = kind === 'tree' ? ((heightM ?? 1) * CROWN_SHARE * scale.pxPerM) / 2 : 0
       return { id, kind, d: circle(first, 2), crown: crownPx > 3 ? circle(first, crownPx) : '' }
     }
-    return { id, kind, d: places.length > 2 ? outline(places) : polyline(places), crown: '' }
+    return { id, kind, d: isOutline(obstacle) ? outline(places) : polyline(places), crown: '' }
   })
 }
 

@@ -70,7 +70,7 @@ function plantWords(zone: SectionZone): Words | undefined {
   const more = zone.planting.length - 1
   return {
     title: first.plant.name,
-    note: `${first.count} of ${first.plant.common}${more > 0 ? `, ${more} more kind${more > 1 ? 's' : ''}` : ''}`,
+    note: `${first.count > 0 ? `${first.count} of ${first.plant.common}` : `${first.plant.common}, sown`}${more > 0 ? `, ${more} more kind${more > 1 ? 's' : ''}` : ''}`,
     voice: 'name',
   }
 }

@@ -1,0 +1,29 @@
+import './style/tokens.css'
+import './style/figures.css'
+import './style/print.css'
+
+export { styleText } from './style/style-text'
+export { rampColour, ramps, wordOn, type RampName } from './ramps'
+export { sectionView } from './section-view'
+export { planView } from './plan-view'
+export {
+  questions,
+  type PlanView,
+  type Question,
+  type SectionView,
+  type SectionZone,
+} from './section-view.types'
+export type { Box } from './drawing/path'
+export {
+  COMPACT_PX,
+  fittingHeightPx,
+  groundAt,
+  sectionScale,
+  type Axis,
+  type SectionScale,
+} from './drawing/scale'
+export { textWidthPx } from './drawing/text-width'
+export { default as SectionFigure } from './figures/section/SectionFigure.vue'
+export { default as SectionTable } from './figures/section/SectionTable.vue'
+export { default as PlanFigure } from './figures/section/PlanFigure.vue'
+export { coverWords, verdictWords } from './figures/section/verdict-words'
