@@ -68,31 +68,34 @@ function hillsOfTops(ground: CrestGround, leastM: number): [number, number][] {
   const { levelM, order } = ground
   const island = new Int32Array(levelM.length).fill(-1)
   const hill = new Map<number, number>()
+  const meeting: number[] = []
   for (const cell of order) {
-    const [highest, ...lower] = islandsAround(cell, island, ground)
-    island[cell] = highest ?? cell
-    if (highest === undefined) hill.set(cell, cell)
-    for (const top of lower) {
-      island[top] = highest ?? top
-      if ((levelM[top] ?? 0) - (levelM[cell] ?? 0) < leastM) hill.set(top, highest ?? top)
+    meetIslands(meeting, cell, island, ground)
+    const highest = meeting[0] ?? cell
+    island[cell] = highest
+    if (meeting.length === 0) hill.set(cell, cell)
+    for (let at = 1; at < meeting.length; at++) {
+      const top = meeting[at] ?? highest
+      island[top] = highest
+      if ((levelM[top] ?? 0) - (levelM[cell] ?? 0) < leastM) hill.set(top, highest)
     }
   }
   return [...hill.keys()].map((top) => [top, follow(top, hill)])
 }
 
-// Tops of the islands that touch a cell, the highest first.
-function islandsAround(cell: number, island: Int32Array, { levelM, hood }: CrestGround): number[] {
+// Fills `meeting` with the tops of the islands that touch a cell, the highest first.
+function meetIslands(meeting: number[], cell: number, island: Int32Array, ground: CrestGround): void {
+  const { levelM, hood } = ground
   const bits = hood.around[cell] ?? 0
-  const tops: number[] = []
+  meeting.length = 0
   for (let way = 0; way < eightWays.length; way++) {
     const other = cell + (hood.offsets[way] ?? 0)
     if (!(bits & (1 << way)) || island[other] === -1) continue
     const top = topOf(other, island)
-    if (!tops.includes(top)) tops.push(top)
+    if (!meeting.includes(top)) meeting.push(top)
   }
-  return tops.length < 2
-    ? tops
-    : tops.sort((one, other) => (levelM[other] ?? 0) - (levelM[one] ?? 0) || one - other)
+  if (meeting.length > 1)
+    meeting.sort((one, other) => (levelM[other] ?? 0) - (levelM[one] ?? 0) || one - other)
 }
 
 function topOf(cell: number, island: Int32Array): number {

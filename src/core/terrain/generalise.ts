@@ -1,4 +1,4 @@
-import { eightWays, type Neighbourhood } from './neighbours'
+import { ALL_AROUND, eightWays, type Neighbourhood } from './neighbours'
 
 /** Weight of each of the four pairs of opposite neighbours in the 1-2-1 binomial window: N-S, NE-SW, E-W, SE-NW. */
 const pairWeights = [2 / 16, 1 / 16, 2 / 16, 1 / 16] as const
@@ -22,11 +22,21 @@ export function generalise(values: Float64Array, hood: Neighbourhood, passes: nu
 
 function smoothOnce(from: Float64Array, hood: Neighbourhood): Float64Array {
   const smooth = Float64Array.from(from)
-  for (let cell = 0; cell < from.length; cell++)
-    if (hood.inside[cell]) smooth[cell] = (from[cell] ?? 0) + changeAt(from, hood, cell)
+  for (let cell = 0; cell < from.length; cell++) {
+    const bits = hood.around[cell] ?? 0
+    if (bits === ALL_AROUND) smooth[cell] = binomialMean(from, cell, hood.columns)
+    else if (bits > 0) smooth[cell] = (from[cell] ?? 0) + changeAt(from, hood, cell)
+  }
   return smooth
 }
 
+function binomialMean(values: Float64Array, cell: number, columns: number): number {
+  const rowOf = (middle: number) =>
+    (values[middle - 1] ?? 0) + 2 * (values[middle] ?? 0) + (values[middle + 1] ?? 0)
+  return (rowOf(cell - columns) + 2 * rowOf(cell) + rowOf(cell + columns)) / 16
+}
+
+// The same mean where some neighbours lie outside the plot.
 function changeAt(values: Float64Array, hood: Neighbourhood, cell: number): number {
   const twice = 2 * (values[cell] ?? 0)
   const bits = hood.around[cell] ?? 0

@@ -41,24 +41,12 @@ export function neighbourhood(surface: Surface): Neighbourhood {
   const inside = Uint8Array.from(surface.share, (share) => (share > 0 ? 1 : 0))
   const around = new Uint8Array(inside.length)
   const offsets = eightWays.map((way) => way.east - way.north * columns)
-  for (let row = 0; row < rows; row++)
-    for (let column = 0; column < columns; column++) {
-      const cell = row * columns + column
-      if (inside[cell]) around[cell] = bitsOf({ inside, columns, rows }, column, row)
+  for (const [way, { east, north }] of eightWays.entries())
+    for (let row = Math.max(0, north); row < rows + Math.min(0, north); row++) {
+      const end = row * columns + columns - Math.max(0, east)
+      for (let cell = row * columns + Math.max(0, -east); cell < end; cell++)
+        if (inside[cell] && inside[cell + (offsets[way] ?? 0)])
+          around[cell] = (around[cell] ?? 0) | (1 << way)
     }
   return { columns, rows, inside, around, offsets }
-}
-
-function bitsOf(
-  grid: { readonly inside: Uint8Array; readonly columns: number; readonly rows: number },
-  column: number,
-  row: number,
-): number {
-  let bits = 0
-  for (const [way, { east, north }] of eightWays.entries()) {
-    const [x, y] = [column + east, row - north]
-    if (x < 0 || x >= grid.columns || y < 0 || y >= grid.rows) continue
-    if (grid.inside[y * grid.columns + x]) bits |= 1 << way
-  }
-  return bits
 }

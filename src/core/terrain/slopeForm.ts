@@ -36,10 +36,8 @@ export interface SlopeForm {
 export function slopeForm(surface: Surface, hood: Neighbourhood, slopes: Gradients): SlopeForm {
   const { cellM } = surface.frame
   const passes = Math.min(MOST_PASSES, Math.max(1, Math.round(2 * (ROUGHNESS_M / cellM) ** 2)))
-  const second = secondDerivatives(surface, hood)
-  const [p, q, r, s, t] = [slopes.east, slopes.north, ...second].map((field) =>
-    generalise(field, hood, passes),
-  )
+  const [r, s, t] = secondDerivatives(surface, hood).map((field) => generalise(field, hood, passes))
+  const [p, q] = [slopes.east, slopes.north].map((field) => generalise(field, hood, passes))
   const down = new Float64Array(hood.inside.length)
   const across = new Float64Array(hood.inside.length)
   for (let cell = 0; cell < down.length; cell++) {
@@ -53,24 +51,33 @@ export function slopeForm(surface: Surface, hood: Neighbourhood, slopes: Gradien
 }
 
 // East-east, east-north and north-north, of every cell [1/m].
-function secondDerivatives(surface: Surface, hood: Neighbourhood): Float64Array[] {
+function secondDerivatives(surface: Surface, hood: Neighbourhood) {
   const { levelM, frame } = surface
-  const square = frame.cellM * frame.cellM
   const known = Uint8Array.from(hood.around, (around) => (around === ALL_AROUND ? 1 : 0))
-  const fields = [0, 1, 2].map(() => new Float64Array(levelM.length))
+  const eastEast = new Float64Array(levelM.length)
+  const eastNorth = new Float64Array(levelM.length)
+  const northNorth = new Float64Array(levelM.length)
+  const perSquare = 1 / (frame.cellM * frame.cellM)
   for (let cell = 0; cell < levelM.length; cell++) {
     if (!known[cell]) continue
-    const at = (way: number) => levelM[cell + (hood.offsets[way] ?? 0)] ?? 0
-    const twiceM = 2 * (levelM[cell] ?? 0)
-    const bends = [
-      (at(2) + at(6) - twiceM) / square,
-      (at(1) - at(7) - at(3) + at(5)) / (4 * square),
-      (at(0) + at(4) - twiceM) / square,
-    ]
-    fields.forEach((field, which) => (field[cell] = bends[which] ?? 0))
+    eastEast[cell] = bendAlong(levelM, cell, 1) * perSquare
+    northNorth[cell] = bendAlong(levelM, cell, frame.columns) * perSquare
+    eastNorth[cell] = twistAt(levelM, cell, frame.columns) * perSquare
   }
-  spreadToEdge(fields, known, hood)
-  return fields
+  const second = [eastEast, eastNorth, northNorth] as const
+  spreadToEdge(second, known, hood)
+  return second
+}
+
+function bendAlong(levelM: Float64Array, cell: number, offset: number): number {
+  return (levelM[cell + offset] ?? 0) + (levelM[cell - offset] ?? 0) - 2 * (levelM[cell] ?? 0)
+}
+
+function twistAt(levelM: Float64Array, cell: number, columns: number): number {
+  const [north, south] = [cell - columns, cell + columns]
+  const rising = (levelM[north + 1] ?? 0) + (levelM[south - 1] ?? 0)
+  const falling = (levelM[north - 1] ?? 0) + (levelM[south + 1] ?? 0)
+  return (rising - falling) / 4
 }
 
 /** First and second derivatives of the level: east, north; east-east, east-north, north-north. */

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import type { Surface } from '#core/survey'
 import { terrainOf, type Terrain } from '#core/terrain'
 import { truth, volcanoFigures } from './truth'
 import { readGrid } from '../../truth/readGrid'
@@ -13,6 +14,14 @@ function sharesOf({ flow }: Terrain, cell: number): Map<number, number> {
   for (let link = flow.starts[cell] ?? 0; link < (flow.starts[cell + 1] ?? 0); link++)
     shares.set(flow.to[link] ?? -1, flow.share[link] ?? 0)
   return shares
+}
+
+/** Upslope areas of the cells whose centres lie about so far from the middle of a 101 × 101 grid of 1 m cells. */
+function ringAround(surface: Surface, radiusM: number): number[] {
+  const { upslopeAreaM2 } = terrainOf(surface)
+  return cellsOf(surface)
+    .filter((cell) => Math.abs(Math.hypot((cell % 101) - 50, Math.floor(cell / 101) - 50) - radiusM) < 0.5)
+    .map((cell) => upslopeAreaM2[cell] ?? 0)
 }
 
 const interior = (cell: number, columns: number, rows: number) => {
@@ -48,7 +57,6 @@ describe('hollows', () => {
 
 describe('ways of water', () => {
   it('Freeman 1991 shares of the worked window, exponent 1.1', () => {
-    // A rim of dry distance keeps the worked cell off the border.
     const { levelsM, freemanShares, cellM } = truth.tilted
     const shares = sharesOf(terrainOf(windowSurface({ cellM, levelsM })), 4)
     expect(shares.size).toBe(4)
@@ -65,18 +73,16 @@ describe('ways of water', () => {
     for (let k = 1; k <= rows; k++) expect(upslopeAreaM2[(k - 1) * columns + 30]).toBeCloseTo(k, 9)
   })
 
-  it.each([10, 20, 30])(
-    'exact solution: at %i m round a cone each metre of contour drains r/2, mean of the ring',
+  it.each([5, 10, 20, 30, 40])(
+    'exact solution: %i m from the top of a cone each metre of contour drains r/2, evenly all round',
     (radiusM) => {
-      const cone = surfaceOf({ columns: 81, rows: 81, cellM: 1 }, (e, n) => 60 - 0.3 * Math.hypot(e, n))
-      const { upslopeAreaM2 } = terrainOf(cone)
-      const ring = cellsOf(cone).filter((cell) => {
-        const [e, n] = [(cell % 81) - 40, Math.floor(cell / 81) - 40]
-        return Math.abs(Math.hypot(e, n) - radiusM) < 0.5
-      })
-      const meanM2 = ring.reduce((sum, cell) => sum + (upslopeAreaM2[cell] ?? 0), 0) / ring.length
-      // A cell's own half lies below its centre: the area drained through its middle is the exact figure.
-      expect(Math.abs(meanM2 / (radiusM / 2) - 1)).toBeLessThan(tolerances.cone * 4)
+      const cone = surfaceOf({ columns: 101, rows: 101, cellM: 1 }, (e, n) => 60 - 0.3 * Math.hypot(e, n))
+      const ring = ringAround(cone, radiusM)
+      // A cell counts its own ground too, down to its lower edge half a cell on.
+      const exactM2 = (radiusM + 0.5) ** 2 / (2 * radiusM)
+      const meanM2 = ring.reduce((sum, areaM2) => sum + areaM2, 0) / ring.length
+      expect(Math.abs(meanM2 / exactM2 - 1)).toBeLessThan(tolerances.cone)
+      for (const areaM2 of ring) expect(Math.abs(areaM2 / meanM2 - 1)).toBeLessThan(tolerances.cone)
     },
   )
 

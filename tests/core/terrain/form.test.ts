@@ -15,8 +15,8 @@ describe('bends down and across the slope', () => {
     )
     const { formDown, formAcross } = terrainOf(dome)
     formDown.forEach((down, cell) => {
-      expect(Math.abs(down * radiusM - 1)).toBeLessThan(tolerances.curvature * 4)
-      expect(Math.abs((formAcross[cell] ?? 0) * radiusM - 1)).toBeLessThan(tolerances.curvature * 4)
+      expect(Math.abs(down * radiusM - 1)).toBeLessThan(tolerances.borderCurvature)
+      expect(Math.abs((formAcross[cell] ?? 0) * radiusM - 1)).toBeLessThan(tolerances.borderCurvature)
     })
     expect(Math.abs((formDown[middle] ?? 0) * radiusM - 1)).toBeLessThan(tolerances.curvature)
   })

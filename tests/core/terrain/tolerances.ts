@@ -14,8 +14,10 @@ export const tolerances = {
   rank: 0.85,
   /** Sphere's curvature from 1 m cells on a radius of 200 m [share of the exact figure]. */
   curvature: 0.005,
+  /** The same in cells at the border, which take their neighbours' second derivatives [share of the exact figure]. */
+  borderCurvature: 0.01,
   /** A pointed corner of a plot: its cell is cut by two sides, and cells beyond it hold none of it [cells]. */
   cornerCells: 2,
-  /** Upslope area on cones, a grid of squares for a round hill [share of the exact figure, mean round the ring]. */
-  cone: 0.05,
+  /** Upslope area on a cone: squares for a round hill, water spread over whole neighbours [share of the exact figure]. */
+  cone: 0.07,
 } as const
