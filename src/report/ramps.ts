@@ -5,11 +5,11 @@ export const ramps = {
   /** Shade to full sun. */
   sun: ['#373353', '#624b6a', '#8d647b', '#b28172', '#d99e61', '#f0c87b', '#fff295'],
   /** Level to steep. */
-  gradient: ['#f3eee6', '#d7c3b0', '#bc997b', '#96745b', '#71503d', '#4e2f22'],
+  gradient: ['#f3eee6', '#d7c3b0', '#bc997b', '#8f6e56', '#71503d', '#4e2f22'],
   /** Few hours to many. */
-  hours: ['#f3e7f2', '#dcbace', '#c390ac', '#a16b87', '#7f4864', '#5f2644'],
+  hours: ['#f3e7f2', '#dcbace', '#c390ac', '#996680', '#7f4864', '#5f2644'],
   /** Drier to wetter; always printed with its sign. */
-  change: ['#8f521b', '#b88958', '#d8c2a3', '#dfeaeb', '#93b9d4', '#5787b0', '#235488'],
+  change: ['#8f521b', '#b88958', '#d8c2a3', '#dfeaeb', '#93b9d4', '#5a8bb5', '#235488'],
 } as const
 
 export type RampName = keyof typeof ramps

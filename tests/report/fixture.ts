@@ -12,6 +12,27 @@ export const gentleView = (): SectionView => ({
   obstacles: [],
 })
 
+/** Banks of any length, fall and number of zones, for what must hold on all of them. */
+export function anyView(random: () => number): SectionView {
+  const shape = { lengthM: 6 + random() * 150, fallM: 1 + random() * 14 }
+  const view = viewOf(shape)
+  const count = 1 + Math.floor(random() * 9)
+  const edges = [0, ...Array.from({ length: count - 1 }, () => random()), 1].sort((a, b) => a - b)
+  const zones = Array.from({ length: count }, (_, at) => {
+    const like = view.zones[at % view.zones.length]
+    if (!like) throw new Error('the example has no zones')
+    const [from, to] = [edges[at] ?? 0, edges[at + 1] ?? 1]
+    return {
+      ...like,
+      id: `zone-${at}`,
+      letter: String.fromCharCode(65 + at),
+      name: `${like.name} ${'and further on '.repeat(Math.floor(random() * 3))}`.trim(),
+      spans: [{ fromM: from * shape.lengthM, toM: to * shape.lengthM }],
+    }
+  })
+  return { ...view, zones, obstacles: view.obstacles.filter(() => random() < 0.6) }
+}
+
 interface Shape {
   readonly lengthM: number
   readonly fallM: number

@@ -1,3 +1,4 @@
+import { boxIndex, type BoxIndex } from './box-index'
 import { crosses, overlaps, type Box, type Px } from './path'
 import { textWidthPx, type Face } from './text-width'
 
@@ -73,9 +74,10 @@ const COSTS = {
  */
 export function placeLabels(wishes: readonly LabelWish[], room: LabelRoom): PlacedLabel[] {
   const placed: PlacedLabel[] = []
+  const taken = boxIndex(room.taken)
   for (const wish of [...wishes].sort((one, other) => one.rank - other.rank)) {
-    const full = placeOne(wish, room, placed)
-    const short = wish.note ? placeOne({ ...wish, note: undefined }, room, placed) : undefined
+    const full = placeOne(wish, { ...room, taken }, placed)
+    const short = wish.note ? placeOne({ ...wish, note: undefined }, { ...room, taken }, placed) : undefined
     const best = short && (!full || short.cost + COSTS.noNote < full.cost) ? short : full
     if (best && (best.cost <= COSTS.most || wish.warns)) placed.push(best.label)
   }
@@ -94,25 +96,30 @@ export function labelSize(wish: LabelWish, room: Pick<LabelRoom, 'titlePx' | 'no
   return { widthPx: widthPx + markPx + AIR_PX * 2, heightPx: heightPx + AIR_PX }
 }
 
+type IndexedRoom = Omit<LabelRoom, 'taken'> & { readonly taken: BoxIndex }
+
 interface Found {
   readonly label: PlacedLabel
   readonly cost: number
 }
 
-function placeOne(wish: LabelWish, room: LabelRoom, placed: readonly PlacedLabel[]): Found | undefined {
-  const size = labelSize(wish, room)
+function placeOne(wish: LabelWish, room: IndexedRoom, placed: readonly PlacedLabel[]): Found | undefined {
   let best: Found | undefined
   for (const place of places(wish)) {
-    const nearCost = distanceCost(place)
-    if (best && nearCost >= best.cost) continue
-    const box = boxAt(wish, size, place)
-    if (!inside(box, room.bounds) || room.taken.some((other) => overlaps(box, other))) continue
-    const label = { ...wish, box, leader: leaderOf(wish, box, place.anchor) }
-    const cost = nearCost + leaderCost(label.leader, room.shun)
-    if ((best && cost >= best.cost) || placed.some((other) => clash(label, other))) continue
-    best = { label, cost }
+    const limit = best?.cost ?? (wish.warns ? Infinity : COSTS.most)
+    if (place.awayPx * COSTS.away >= limit) break
+    if (distanceCost(place) >= limit) continue
+    const found = tryPlace(wish, place, room)
+    if (found && found.cost < limit && !placed.some((other) => clash(found.label, other))) best = found
   }
   return best
+}
+
+function tryPlace(wish: LabelWish, place: Place, room: IndexedRoom): Found | undefined {
+  const box = boxAt(wish, labelSize(wish, room), place)
+  if (!inside(box, room.bounds) || room.taken.hits(box)) return undefined
+  const leader = leaderOf(wish, box, place.anchor)
+  return { label: { ...wish, box, leader }, cost: distanceCost(place) + leaderCost(leader, room.shun) }
 }
 
 function distanceCost(place: Place): number {

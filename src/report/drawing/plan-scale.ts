@@ -39,9 +39,10 @@ export function planScale(
     tall / Math.max(extent.top - extent.bottom, 0.1),
   )
   const leftPx = ROOM_PX.sides + (wide - (extent.right - extent.left) * pxPerM) / 2
+  const topPx = ROOM_PX.top + (tall - (extent.top - extent.bottom) * pxPerM) / 2
   const at = (point: PlanPoint): Px => {
     const { x, y } = flat(point)
-    return { xPx: leftPx + (x - extent.left) * pxPerM, yPx: ROOM_PX.top + (extent.top - y) * pxPerM }
+    return { xPx: leftPx + (x - extent.left) * pxPerM, yPx: topPx + (extent.top - y) * pxPerM }
   }
   return {
     at,

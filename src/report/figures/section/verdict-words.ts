@@ -23,10 +23,9 @@ export const coverWords: Readonly<Record<CoverKind, string>> = {
 
 /** How, in a few words, under a verdict. */
 export function verdictNote(zone: SectionZone): string {
-  const machines = zone.allowedMachines.join(' or ')
   switch (zone.mowing) {
     case 'mow':
-      return machines || 'any of your mowers'
+      return machineWords(zone.allowedMachines)
     case 'mow-on-foot':
       return 'across the slope, on dry days'
     case 'cut-once':
@@ -36,4 +35,11 @@ export function verdictNote(zone: SectionZone): string {
     case 'never':
       return `${Math.round(zone.slopeDegSteep)}°: hand work only, and not alone`
   }
+}
+
+/** The first machine by name; the others are counted. */
+function machineWords([first, ...others]: readonly string[]): string {
+  if (!first) return 'by hand'
+  const more = others.length === 0 ? '' : `, or ${others.length} more of yours`
+  return `${first.charAt(0).toLowerCase()}${first.slice(1)}${more}`
 }
