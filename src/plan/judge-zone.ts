@@ -135,7 +135,7 @@ function siteOf({ evidence, facts, scores, plan }: Judging, tables: Tables): Sit
     wetness: scores.wetness.value,
     moistureClass: moistureClassOf(scores.wetness.value, tables.scores),
     wetWinterDrySummer: facts.winterFullness > WET_WINTER_FULLNESS && facts.dryDays > DRY_SUMMER_DAYS,
-    wetDays: facts.wetDays,
+    wetDays: facts.airlessDays,
     midsummerSunHours: facts.midsummerSunHours,
     lightClass: lightClassOf(facts.midsummerSunHours, tables.scores),
     ph: soil.ph,

@@ -14,7 +14,7 @@ export interface Site {
   readonly wetness: number
   readonly moistureClass: number
   readonly wetWinterDrySummer: boolean
-  /** Days a year with the root zone above field capacity [d]. */
+  /** Days a year when the root zone is so full of water that roots are short of air [d]. */
   readonly wetDays: number
   /** Hours of direct sun at midsummer [h]; light on the plants' 1 to 9 scale. */
   readonly midsummerSunHours: number

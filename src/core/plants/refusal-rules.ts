@@ -11,7 +11,7 @@ interface RefusalRule {
   readonly source: string | ((meeting: Meeting) => string)
 }
 
-/** Days a year above field capacity that each waterlogging class bears on loam and clay [d; own judgement]. */
+/** Days a year short of air that each waterlogging class bears on loam and clay [d; own judgement]. */
 const WET_DAYS_BORNE = [60, 110, 190, 280, 366] as const
 
 /** Sand lets air back in about twice as fast [own judgement]. */

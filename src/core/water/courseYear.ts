@@ -73,6 +73,7 @@ function emptyTally(running: Running, climate: WaterClimate, month: Month): Tall
     fullness: 0,
     dryDays: 0,
     wetDays: 0,
+    airlessDays: 0,
   }
 }
 
@@ -88,6 +89,7 @@ function addDay(tally: Tally, day: DayIn, out: DayOut, zone: RootZone): void {
   tally.fullness += (out.wettestMm + out.waterMm) / (2 * zone.holdsMm)
   if (out.dry) tally.dryDays += 1
   if (out.waterMm > zone.holdsMm + WET_MM) tally.wetDays += 1
+  if (out.waterMm > zone.airlessMm) tally.airlessDays += 1
 }
 
 function closeMonth(tally: Tally, waterMm: number, startMm: number, days: number): WaterMonth {

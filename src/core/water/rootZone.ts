@@ -15,6 +15,8 @@ export interface RootZone {
   readonly holdsMm: number
   /** Water above the wilting point when every pore is full [mm]. */
   readonly fullMm: number
+  /** Water above the wilting point from which roots are short of air [mm]. */
+  readonly airlessMm: number
   /** Retention by water held [mm]; undefined on level terrace beds, which shed only what they can not hold. */
   readonly retention: ((waterMm: number) => number) | undefined
   readonly drains: DrainShares
@@ -29,7 +31,7 @@ export interface RootZone {
 const DEEP_M = 1
 
 /** Conductivity of rock or pan over that of the soil above it [ratio]: own judgement. */
-const PAN_SHARE = 0.1
+const PAN_SHARE = 0.3
 
 /**
  * The rooting depth of a unit, ready to be run day by day.
@@ -54,6 +56,7 @@ export function rootZone(unit: WaterUnit, tables: WaterTables): RootZone {
   return {
     holdsMm,
     fullMm,
+    airlessMm: airlessFromMm({ holdsMm, fullMm }, rooted.mm),
     retention: cover === 'terrace' ? undefined : retentionByWetness(curveNumber, holdsMm, fullMm),
     drains: drainShares({
       conductivityMmPerH: soil.conductivityMmPerH,
@@ -67,6 +70,33 @@ export function rootZone(unit: WaterUnit, tables: WaterTables): RootZone {
     demandMmPerDay,
     easyShare: eachMonth((month) => easyShareAt(use.easyShare, demandMmPerDay[month])),
   }
+}
+
+/** Share of a soil's volume that must be air for roots to breathe [0 to 1]: Wesseling & van Wijk 1957, from memory. */
+const LEAST_AIR_SHARE = 0.1
+
+/**
+ * Water from which a root zone is short of air: a tenth of its volume is left to air, or, in clays whose pores are finer
+ * than that, as soon as water stands above field capacity.
+ *
+ * @param store - water at field capacity and with every pore full, above the wilting point [mm]
+ * @param store.holdsMm - at field capacity [mm], 0 or more
+ * @param store.fullMm - with every pore full [mm], at least holdsMm
+ * @param rootedMm - depth of the root zone [mm], above 0
+ * @returns water above the wilting point [mm]
+ * @throws RangeError when the store holds more than it has pores for
+ * @see Wesseling & van Wijk 1957, in Drainage of Agricultural Lands (from memory)
+ */
+export function airlessFromMm(
+  store: { readonly holdsMm: number; readonly fullMm: number },
+  rootedMm: number,
+): number {
+  const { holdsMm, fullMm } = store
+  if (!(fullMm >= holdsMm && rootedMm > 0))
+    throw new RangeError(
+      `airlessFromMm: ${holdsMm} of ${fullMm} mm in a depth of ${rootedMm} mm makes no sense`,
+    )
+  return Math.max(holdsMm, fullMm - LEAST_AIR_SHARE * rootedMm)
 }
 
 // Roots that reach rock or pan stand on it; elsewhere the soil goes on below them.

@@ -54,6 +54,8 @@ export interface WaterMonth {
   readonly dryDays: number
   /** Days when the root zone stands above field capacity [d]. */
   readonly wetDays: number
+  /** Days when the roots are short of air: less than a tenth of the soil's volume is air [d]. */
+  readonly airlessDays: number
 }
 
 /** A usual year of one unit. */

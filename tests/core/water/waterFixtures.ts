@@ -100,6 +100,7 @@ type Figure =
   | 'availableMm'
   | 'dryDays'
   | 'wetDays'
+  | 'airlessDays'
 
 /** A figure summed over the year. */
 export const yearSum = (year: WaterYear | undefined, figure: Figure): number => {
