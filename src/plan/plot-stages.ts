@@ -49,18 +49,20 @@ function judgeZones(
   tables: Means['tables'],
 ): readonly ZoneFindings[] {
   const { zoning, surface, terrain, soilOf, climate } = ground
-  const heights = zoneMeans(zoning.zoneOfCell, zoning.zones.length, surface.share, terrain.heightAboveFootM)
+  const meanOf = (values: ArrayLike<number>) =>
+    zoneMeans(zoning.zoneOfCell, zoning.zones.length, surface.share, values)
+  const heights = meanOf(terrain.heightAboveFootM)
+  const levels = meanOf(surface.levelM)
   return zoning.zones.map((zone, index) => {
     const soil = soilOf[index]
     if (!soil) throw new RangeError(`judgeZones: zone ${zone.id} has no soil`)
-    const middleM = (zone.levelM.highest + zone.levelM.lowest) / 2
     const evidence = {
       zone,
       soil,
       climate,
       water: waterOf(ground, zone.id),
       heightAboveFootM: heights[index] ?? 0,
-      belowCrestM: Math.max(0, surface.highestM - middleM),
+      belowCrestM: Math.max(0, surface.highestM - (levels[index] ?? surface.highestM)),
     }
     return judgeZone(evidence, plan, tables)
   })

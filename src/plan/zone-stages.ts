@@ -3,7 +3,7 @@ import type { CoverKind } from '#core/cover'
 import type { SoilProperties } from '#core/soil'
 import { daysInMonth, eachMonth, months, type Outcome, type Twelve } from '#core/units'
 import { waterYear, type PlotWater, type WaterClimate, type WaterCover, type WaterUnit } from '#core/water'
-import { zoneProblems, zoningOf, type ZoneFacts, type Zoning } from '#core/zones'
+import { zoneMeans, zoneProblems, zoningOf, type ZoneFacts, type Zoning } from '#core/zones'
 import type { Step } from './derive'
 import type { Ground } from './ground-stages'
 import type { Plan } from './plan.schema'
@@ -47,7 +47,10 @@ export function* zoneStages(
   )
   const { aboveM } = plan.survey
   const water = memory.run('water', [zoning, soilOf, climate, aboveM, plan.choices], () => {
-    const units = zoning.zones.map((zone, index) => unitOf(zone, soilAt(soilOf, index), { plan, climate }))
+    const levels = zoneMeans(zoning.zoneOfCell, zoning.zones.length, surface.share, surface.levelM)
+    const units = zoning.zones.map((zone, index) =>
+      unitOf(zone, soilAt(soilOf, index), { plan, climate, levelM: levels[index] ?? 0 }),
+    )
     return waterYear(units, skyOf(climate), tables.water, { aboveM })
   })
   return { ok: true, value: { soils, zoning, soilOf, water } }
@@ -81,12 +84,15 @@ const waterCovers: Readonly<Record<CoverKind, WaterCover>> = {
 /** What stands where nothing is chosen yet: see docs/decisions/0002-water-before-cover.md. */
 const COVER_BEFORE_CHOICE: WaterCover = 'meadow'
 
-interface Sky {
+/** What a zone's water needs besides its own facts. */
+interface Setting {
   readonly plan: Plan
+  /** Mean level of the zone [m]: water goes from higher to lower zones. */
+  readonly levelM: number
   readonly climate: Twelve<MonthClimate>
 }
 
-function unitOf(zone: ZoneFacts, soil: SoilProperties, { plan, climate }: Sky): WaterUnit {
+function unitOf(zone: ZoneFacts, soil: SoilProperties, { plan, climate, levelM }: Setting): WaterUnit {
   const chosen = plan.choices.find(({ zoneId }) => zoneId === zone.id)?.cover
   return {
     id: zone.id,
@@ -95,7 +101,7 @@ function unitOf(zone: ZoneFacts, soil: SoilProperties, { plan, climate }: Sky): 
     lengthM: zone.lengthM,
     soil,
     cover: chosen ? waterCovers[chosen] : COVER_BEFORE_CHOICE,
-    levelM: (zone.levelM.highest + zone.levelM.lowest) / 2,
+    levelM,
     referenceEtMm: eachMonth((month) =>
       Math.max(0, demandOnSlope(climate[month], zone.sunRatio[month]) * daysInMonth[month]),
     ),
