@@ -38,7 +38,7 @@ export interface Neighbourhood {
  */
 export function neighbourhood(surface: Surface): Neighbourhood {
   const { columns, rows } = surface.frame
-  const inside = Uint8Array.from(surface.share, (share) => (share > 0 ? 1 : 0))
+  const inside = insideOf(surface.share)
   const around = new Uint8Array(inside.length)
   const offsets = eightWays.map((way) => way.east - way.north * columns)
   for (const [way, { east, north }] of eightWays.entries())
@@ -49,4 +49,10 @@ export function neighbourhood(surface: Surface): Neighbourhood {
           around[cell] = (around[cell] ?? 0) | (1 << way)
     }
   return { columns, rows, inside, around, offsets }
+}
+
+function insideOf(share: Float64Array): Uint8Array {
+  const inside = new Uint8Array(share.length)
+  for (let cell = 0; cell < inside.length; cell++) if ((share[cell] ?? 0) > 0) inside[cell] = 1
+  return inside
 }

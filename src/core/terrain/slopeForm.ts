@@ -53,7 +53,7 @@ export function slopeForm(surface: Surface, hood: Neighbourhood, slopes: Gradien
 // East-east, east-north and north-north, of every cell [1/m].
 function secondDerivatives(surface: Surface, hood: Neighbourhood) {
   const { levelM, frame } = surface
-  const known = Uint8Array.from(hood.around, (around) => (around === ALL_AROUND ? 1 : 0))
+  const known = hood.around.map((around) => (around === ALL_AROUND ? 1 : 0))
   const eastEast = new Float64Array(levelM.length)
   const eastNorth = new Float64Array(levelM.length)
   const northNorth = new Float64Array(levelM.length)

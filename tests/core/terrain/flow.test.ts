@@ -86,6 +86,18 @@ describe('ways of water', () => {
     },
   )
 
+  it('exact solution: in a bowl of radius R with a drain in its middle, r metres out drain (R² - r²) / 2r', () => {
+    const [outerM, radiusM] = [49.5, 25]
+    const bowl = surfaceOf({ columns: 101, rows: 101, cellM: 1 }, (e, n) => {
+      const awayM = Math.hypot(e, n)
+      return awayM > outerM || awayM < 1 ? null : 0.3 * awayM
+    })
+    const ring = ringAround(bowl, radiusM)
+    const exactM2 = (outerM ** 2 - (radiusM - 0.5) ** 2) / (2 * radiusM)
+    const meanM2 = ring.reduce((sum, areaM2) => sum + areaM2, 0) / ring.length
+    expect(Math.abs(meanM2 / exactM2 - 1)).toBeLessThan(tolerances.cone)
+  })
+
   it('exact solution: all the plot’s water leaves it, none is lost and none is made', () => {
     for (const surface of [volcanoSurface(), surfaceOf({ columns: 20, rows: 12, cellM: 2 }, () => 5)]) {
       const terrain = terrainOf(surface)
