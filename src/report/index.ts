@@ -27,3 +27,15 @@ export { default as SectionFigure } from './figures/section/SectionFigure.vue'
 export { default as SectionTable } from './figures/section/SectionTable.vue'
 export { default as PlanFigure } from './figures/section/PlanFigure.vue'
 export { coverWords, verdictWords } from './figures/section/verdict-words'
+export {
+  groundAnswer,
+  handoverAnswer,
+  holdAnswer,
+  monthAnswer,
+  mowAnswer,
+  sunAnswer,
+  waterAnswer,
+} from './words/answers'
+export { plainText, type AccountKey, type Answer, type Phrase } from './words/phrase'
+export { stripView } from './figures/strips/strip-view'
+export { default as StripStack } from './figures/strips/StripStack.vue'

@@ -134,7 +134,7 @@ export interface PlanView {
   readonly hachures: readonly Hachure[]
 }
 
-export interface PlanZone {
+interface PlanZone {
   readonly id: string
   readonly letter: string
   readonly ring: Ring

@@ -135,7 +135,7 @@ describe('noon sun', () => {
 
 describe('water threads', () => {
   const zones = exampleView().zones
-  const counted = waterThreads(zones)
+  const counted = waterThreads(zones, 800)
 
   it('each stands for a round volume, and together they are the rain', () => {
     const rain = zones.reduce((sum, zone) => sum + (zone.volumes?.rainM3 ?? 0), 0)

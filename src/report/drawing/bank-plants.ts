@@ -11,7 +11,7 @@ import { standingPlants, type PlantForm, type StandingPlant } from './stand'
 import { shrub, tree, type WoodyDrawing } from './woody'
 
 /** One tree or shrub of the drawing. */
-export interface DrawnWoody {
+interface DrawnWoody {
   readonly key: string
   readonly drawing: WoodyDrawing
   readonly crown: Box

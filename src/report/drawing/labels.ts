@@ -2,10 +2,10 @@ import { boxIndex, type BoxIndex } from './box-index'
 import { crosses, overlaps, type Box, type Px } from './path'
 import { textWidthPx, type Face } from './text-width'
 
-export type Tone = 'ink' | 'red' | 'water' | 'leaf'
+type Tone = 'ink' | 'red' | 'water' | 'leaf'
 
 /** Verdicts are set in the strong face, names of things in the ground in italic. */
-export type Voice = 'verdict' | 'name'
+type Voice = 'verdict' | 'name'
 
 /** A label to be set: a strong line, a lighter one, and the place it speaks of. */
 export interface LabelWish {
@@ -85,7 +85,7 @@ export function placeLabels(wishes: readonly LabelWish[], room: LabelRoom): Plac
 }
 
 /** Size of a label, air included [px]. */
-export function labelSize(wish: LabelWish, room: Pick<LabelRoom, 'titlePx' | 'notePx'>) {
+function labelSize(wish: LabelWish, room: Pick<LabelRoom, 'titlePx' | 'notePx'>) {
   const titleFace: Face = wish.voice === 'name' ? 'serifItalic' : 'sansBold'
   const widthPx = Math.max(
     textWidthPx(wish.title, titleFace, room.titlePx),

@@ -4,7 +4,7 @@ import { groundAt, type SectionScale } from './scale'
 import { textWidthPx } from './text-width'
 
 /** One slope of the fan. */
-export interface FanRay {
+interface FanRay {
   readonly name: string
   readonly steepest: boolean
   readonly to: Px

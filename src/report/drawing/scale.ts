@@ -36,8 +36,13 @@ export interface SheetRoom {
   readonly bandPx: number
 }
 
-export const sheetRoom: SheetRoom = { leftPx: 174, rightPx: 44, skyPx: 210, bandPx: 46 }
-export const phoneRoom: SheetRoom = { leftPx: 12, rightPx: 12, skyPx: 120, bandPx: 46 }
+const sheetRoom: SheetRoom = { leftPx: 174, rightPx: 44, skyPx: 180, bandPx: 46 }
+const phoneRoom: SheetRoom = { leftPx: 12, rightPx: 12, skyPx: 120, bandPx: 46 }
+
+/** The room that a sheet of a width usually keeps. */
+export function roomFor(widthPx: number): SheetRoom {
+  return widthPx < COMPACT_PX ? phoneRoom : sheetRoom
+}
 
 /** Narrower sheets leave names and verdicts to the rows below the drawing [px]. */
 export const COMPACT_PX = 700
@@ -62,7 +67,7 @@ const WANTED_SHARE = 0.35
 export function sectionScale(
   view: SectionView,
   size: { readonly widthPx: number; readonly heightPx: number },
-  room: SheetRoom = size.widthPx < COMPACT_PX ? phoneRoom : sheetRoom,
+  room: SheetRoom = roomFor(size.widthPx),
 ): SectionScale {
   if (!(size.widthPx >= 200 && size.heightPx >= 160))
     throw new RangeError(`sectionScale: at least 200 by 160 px, got ${size.widthPx} by ${size.heightPx}`)
@@ -110,7 +115,7 @@ function axisOf(zeroPx: number, xPxPerM: number, lengthM: number): Axis {
  * @returns height [px]
  */
 export function fittingHeightPx(view: SectionView, widthPx: number): number {
-  const room = widthPx < COMPACT_PX ? phoneRoom : sheetRoom
+  const room = roomFor(widthPx)
   const xPxPerM = (widthPx - room.leftPx - room.rightPx) / Math.max(view.drawn.toM - view.drawn.fromM, 0.1)
   return Math.ceil(view.fallM * xPxPerM + room.skyPx + room.bandPx + LEAST_EARTH_PX)
 }

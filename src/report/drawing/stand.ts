@@ -110,7 +110,7 @@ const forms: Readonly<Partial<Record<Plant['lifeForm'], PlantForm>>> = {
 }
 
 /** The mark that a plant is drawn with. */
-export function formOf(plant: Plant): PlantForm {
+function formOf(plant: Plant): PlantForm {
   if (plant.heightM < MAT_HEIGHT_M && plant.spreadM > plant.heightM) return 'mat'
   const form = forms[plant.lifeForm]
   if (form) return form

@@ -21,18 +21,25 @@ export interface Threads {
   readonly threads: readonly Thread[]
 }
 
-/** Threads that a person still counts with pleasure. */
-const MOST_THREADS = 64
+/** Threads that a person still counts: at most, at least, and how far apart their rain falls [px]. */
+const THREADS = { most: 64, least: 12, apartPx: 13 }
 
 /** Volumes a thread may stand for, times a power of ten. */
 const ROUND = [1, 2, 5] as const
 
-/** The section's rain as counted threads, and where each one goes. */
-export function waterThreads(zones: readonly SectionZone[]): Threads | undefined {
+/**
+ * The section's rain as counted threads, and where each one goes.
+ *
+ * @param zones - zones of the section
+ * @param acrossPx - length of the section on the sheet [px]
+ */
+export function waterThreads(zones: readonly SectionZone[], acrossPx: number): Threads | undefined {
   const counted = zones.filter((zone) => zone.volumes && zone.spans.length > 0)
   const rainM3 = counted.reduce((sum, zone) => sum + (zone.volumes?.rainM3 ?? 0), 0)
   if (!(rainM3 > 0)) return undefined
-  const volumeM3 = roundVolume(rainM3 / MOST_THREADS)
+  const volumeM3 = roundVolume(
+    rainM3 / Math.min(THREADS.most, Math.max(THREADS.least, acrossPx / THREADS.apartPx)),
+  )
   return { volumeM3, threads: follow(counted, volumeM3) }
 }
 

@@ -13,6 +13,7 @@ export interface Wedge {
 
 /** Length of the level arm [px], and least angle worth a wedge [°]. */
 const ARM_PX = 58
+const WORDS_PX = 26
 const LEAST_DEG = 4
 
 /** Kept off each end of a zone, so that a wedge clearly belongs to it. */
@@ -21,18 +22,19 @@ const EDGE_SHARE = 0.2
 /** One wedge per zone that is wide enough on the sheet. */
 export function wedges(view: SectionView, scale: SectionScale): Wedge[] {
   return view.zones.flatMap((zone) => {
-    const place = steepestIn(view, zone)
+    const place = steepestIn(view, zone, scale)
     return place && place.slopeDeg >= LEAST_DEG && widthPx(zone, scale) > ARM_PX * 0.8
       ? [wedgeAt(zone.id, place, scale)]
       : []
   })
 }
 
-function steepestIn(view: SectionView, zone: SectionZone) {
+function steepestIn(view: SectionView, zone: SectionZone, { axis }: SectionScale) {
+  const lastM = axis.distanceAt(axis.endPx - ARM_PX - WORDS_PX)
   const inside = view.ground.filter((point) =>
     zone.spans.some(({ fromM, toM }) => {
       const edgeM = (toM - fromM) * EDGE_SHARE
-      return point.distanceM >= fromM + edgeM && point.distanceM <= toM - edgeM
+      return point.distanceM >= fromM + edgeM && point.distanceM <= Math.min(toM - edgeM, lastM)
     }),
   )
   const best = inside.reduce((steep, point) => (point.slopeDeg > steep.slopeDeg ? point : steep), {
@@ -71,7 +73,7 @@ function wedgeAt(
 export function wedgeBoxes(drawn: readonly Wedge[]): Box[] {
   return drawn.map(({ textAt }) => ({
     leftPx: textAt.xPx - ARM_PX * 0.4,
-    rightPx: textAt.xPx + 26,
+    rightPx: textAt.xPx + WORDS_PX,
     topPx: textAt.yPx - 14,
     bottomPx: textAt.yPx + 6,
   }))

@@ -25,7 +25,7 @@ const CELL_AIR_PX = 8
 const MARK_AIR_PX = 8
 
 /** Type of the band [px]. */
-export const bandType = { letterPx: 13, namePx: 15, distancePx: 12 } as const
+const bandType = { letterPx: 13, namePx: 15, distancePx: 12 } as const
 
 /** The zones along the axis, each with its letter, and its name where that fits. */
 export function zoneCells(view: SectionView, axis: Axis): ZoneCell[] {

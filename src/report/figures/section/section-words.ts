@@ -26,7 +26,7 @@ export function sectionWords(view: SectionView, scale: SectionScale): string {
 }
 
 /** The scale, always declared. */
-export function scaleWords(view: SectionView, scale: SectionScale): string {
+function scaleWords(view: SectionView, scale: SectionScale): string {
   const heights =
     scale.exaggeration === 1
       ? 'heights true to lengths'
@@ -38,7 +38,7 @@ export function scaleWords(view: SectionView, scale: SectionScale): string {
 export function captionWords(view: SectionView, scale: SectionScale, question: Question): string {
   const compact = scale.widthPx < COMPACT_PX
   const words = compact ? shortScaleWords(scale) : scaleWords(view, scale)
-  if (question === 'water') return `${words}. ${threadWords(view)}`
+  if (question === 'water') return `${words}. ${threadWords(view, scale)}`
   if (question === 'sun' && !compact)
     return `${words}. Ticks under the turf: in shade at noon, midsummer above midwinter`
   return words
@@ -48,7 +48,7 @@ function shortScaleWords(scale: SectionScale): string {
   return scale.exaggeration === 1 ? 'True to scale' : `Heights × ${scale.exaggeration}`
 }
 
-function threadWords(view: SectionView): string {
-  const counted = waterThreads(view.zones)
+function threadWords(view: SectionView, { axis }: SectionScale): string {
+  const counted = waterThreads(view.zones, axis.endPx - axis.startPx)
   return counted ? `Each line is ${counted.volumeM3} m³ a year` : 'No water balance yet'
 }

@@ -65,7 +65,9 @@ function sunWords(view: SectionView, zone: SectionZone): Words {
 
 function plantWords(zone: SectionZone): Words | undefined {
   const order = { tree: 0, shrub: 1, meadow: 2, ground: 3 }
-  const first = [...zone.planting].sort((a, b) => order[a.layer] - order[b.layer] || b.share - a.share)[0]
+  const first = [...zone.planting].sort(
+    (a, b) => order[a.layer] - order[b.layer] || b.plant.heightM - a.plant.heightM,
+  )[0]
   if (!first) return undefined
   const more = zone.planting.length - 1
   return {
