@@ -22,7 +22,7 @@ export interface Threads {
 }
 
 /** Threads that a person still counts: at most, at least, and how far apart their rain falls [px]. */
-const THREADS = { most: 64, least: 12, apartPx: 13 }
+const THREADS = { most: 64, least: 12, apartPx: 9 }
 
 /** Volumes a thread may stand for, times a power of ten. */
 const ROUND = [1, 2, 5] as const
