@@ -55,6 +55,18 @@ describe('section', () => {
     ).toBeUndefined()
   })
 
+  it('exact solution: a plot bent round its centre is cut through the ground nearest to that centre', () => {
+    const hook = surfaceOf({ columns: 20, rows: 20, cellM: 1 }, (eastM, northM) =>
+      eastM > -6 && northM > -6 ? null : 10 + 0.1 * northM,
+    )
+    const { section } = terrainOf(hook)
+    for (const { cell, levelM, northM } of section.stations) {
+      expect(hook.share[cell]).toBe(1)
+      expect(levelM).toBeCloseTo(10 + 0.1 * northM, 9)
+    }
+    expect(section.from.northM).toBeGreaterThan(section.to.northM)
+  })
+
   it('exact solution: level ground is cut from north to south', () => {
     const { section } = terrainOf(surfaceOf({ columns: 6, rows: 8, cellM: 1 }, () => 3))
     expect(section.from.northM).toBeCloseTo(4, 9)
