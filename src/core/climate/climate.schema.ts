@@ -1,7 +1,7 @@
 import { z } from 'zod'
 
 /** One month of normals. */
-export const monthNormalsSchema = z
+const monthNormalsSchema = z
   .strictObject({
     tMinC: z.number().min(-70).max(45).describe('mean daily minimum temperature [°C]'),
     tMaxC: z.number().min(-60).max(60).describe('mean daily maximum temperature [°C]'),

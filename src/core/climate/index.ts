@@ -1,14 +1,7 @@
-export {
-  climateSchema,
-  monthNormalsSchema,
-  placeSchema,
-  type Climate,
-  type MonthNormals,
-  type Place,
-} from './climate.schema'
+export { climateSchema, placeSchema, type Climate, type MonthNormals, type Place } from './climate.schema'
 export type { MonthClimate } from './climate.types'
 export { climateOfPlace } from './climateOfPlace'
-export { climateYear, type ClimateSite } from './climateYear'
+export { climateYear } from './climateYear'
 export { coldAirC } from './coldAir'
 export { demandOnSlope } from './demandOnSlope'
 export { hardWinterC } from './hardWinter'
