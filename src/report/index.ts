@@ -39,3 +39,4 @@ export {
 export { plainText, type AccountKey, type Answer, type Phrase } from './words/phrase'
 export { stripView } from './figures/strips/strip-view'
 export { default as StripStack } from './figures/strips/StripStack.vue'
+export { default as StripTables } from './figures/lists/StripTables.vue'

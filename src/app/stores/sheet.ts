@@ -1,5 +1,6 @@
 import { defineStore } from 'pinia'
-import { ref } from 'vue'
+import { ref, shallowRef } from 'vue'
+import type { Asked } from './asked'
 
 /** The seven questions, in the order of their keys. */
 export const questions = [
@@ -9,10 +10,23 @@ export const questions = [
   { id: 'mow', asks: 'What may I mow?', short: 'mow' },
   { id: 'hold', asks: 'What holds this bank?', short: 'holds' },
   { id: 'month', asks: 'What happens this month?', short: 'month' },
-  { id: 'handover', asks: 'What do I hand over?', short: 'hand over' },
+  { id: 'handover', asks: 'What do I hand over?', short: 'papers' },
 ] as const
 
 export type QuestionId = (typeof questions)[number]['id']
+
+/** The pages of the field book, where what was measured and said is changed. */
+export const deskPages = [
+  { id: 'survey', name: 'Levels' },
+  { id: 'around', name: 'House, trees, walls' },
+  { id: 'soil', name: 'Soil' },
+  { id: 'climate', name: 'Climate' },
+  { id: 'site', name: 'Place' },
+  { id: 'brief', name: 'People and machines' },
+  { id: 'zones', name: 'Zones' },
+] as const
+
+export type DeskPage = (typeof deskPages)[number]['id']
 
 /** What the person is looking at: nothing of it is saved in the plan. */
 export const useSheetStore = defineStore('sheet', () => {
@@ -21,10 +35,32 @@ export const useSheetStore = defineStore('sheet', () => {
   const zoneId = ref<string>()
   /** Where the rod stands [m from the top edge]. */
   const rodM = ref<number>()
-  /** Which account the level book shows, as "zoneId/score". */
-  const asked = ref<{ readonly zoneId: string; readonly about: string }>()
-  const month = ref(0)
+  /** Which account the level book shows. */
+  const asked = shallowRef<Asked>()
+  const month = ref(new Date().getMonth())
   /** The plan fills the sheet and the section is a strip above it. */
   const planLarge = ref(false)
-  return { question, zoneId, rodM, asked, month, planLarge }
+  /** Page of the field book that lies open under the drawing. */
+  const desk = ref<DeskPage>()
+  /** Figures are shown as tables. */
+  const tables = ref(false)
+  /** Years since planting, for the drawing [a]. */
+  const years = ref(5)
+
+  /** Turns to a question; the level book is closed. */
+  function turnTo(id: QuestionId): void {
+    question.value = id
+    asked.value = undefined
+  }
+
+  /** Everything as when a plan is first laid out. */
+  function clear(): void {
+    turnTo('ground')
+    zoneId.value = undefined
+    rodM.value = undefined
+    planLarge.value = false
+    desk.value = undefined
+  }
+
+  return { question, zoneId, rodM, asked, month, planLarge, desk, tables, years, turnTo, clear }
 })
