@@ -9,7 +9,6 @@ import soilClasses from '#data/soil/classes'
 import soilCompaction from '#data/soil/compaction'
 import soilDrainage from '#data/soil/drainage'
 import soilErodibility from '#data/soil/erodibility'
-import sources from '#data/sources'
 import waterCoverUse from '#data/water/cover-use'
 import waterCurveNumbers from '#data/water/curve-numbers'
 import waterStages from '#data/water/erosion-stages'
@@ -23,15 +22,7 @@ import type { Tables } from '#plan'
 import { z } from 'zod'
 import { loadPlants } from './plant-tables'
 import { loadScoreRules } from './score-tables'
-
-const sourcesSchema = z.record(
-  z.string(),
-  z.strictObject({
-    kind: z.enum(['published', 'standard', 'common-practice', 'memory', 'own-judgement', 'measured']),
-    cite: z.string(),
-    note: z.string().optional(),
-  }),
-)
+import { loadSources } from './source-table'
 
 /**
  * Every table of data/, checked once.
@@ -65,6 +56,6 @@ export function loadTables(): Tables {
     },
     plants: loadPlants(),
     places: z.array(placeSchema).parse(climatePlaces),
-    sources: sourcesSchema.parse(sources),
+    sources: loadSources(),
   }
 }

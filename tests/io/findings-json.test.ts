@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest'
+import { createDeriver, openPlan } from '#plan'
+import { demos } from '../../src/io/demos'
+import { findingsJson } from '../../src/io/findings-json'
+import { findingsSchema } from '../../src/io/findings.schema'
+import { layers } from '../../src/io/layers'
+import { loadTables } from '../../src/io/tables'
+
+function assessed(text: string) {
+  const opened = openPlan(text)
+  if (!opened.ok) throw new Error('a demo must open')
+  const derived = createDeriver(loadTables()).derive(opened.value)
+  if (!derived.ok) throw new Error('a demo must derive')
+  return { plan: opened.value, findings: derived.value }
+}
+
+describe.each(demos)('findings of $id', ({ text }) => {
+  const { plan, findings } = assessed(text)
+  const written = findingsJson(plan, findings, { layers: true })
+  const read = findingsSchema.parse(JSON.parse(written))
+
+  it('are as their schema says, every zone and every layer there', () => {
+    expect(read.zones.map(({ id }) => id)).toEqual(findings.zoning.zones.map(({ id }) => id))
+    expect(read.layers.map(({ name }) => name)).toEqual(
+      layers.filter(({ needsAzimuth }) => !needsAzimuth).map(({ name }) => name),
+    )
+  })
+
+  it('write grids row by row, null outside the plot and only there', () => {
+    const { share, frame } = findings.surface
+    for (const { values, columns, rows } of read.layers) {
+      expect(columns * rows).toBe(frame.columns * frame.rows)
+      expect(values.map((value) => value !== null)).toEqual(Array.from(share, (part) => part > 0))
+    }
+  })
+
+  it('book out after rounding, and name every source they use', () => {
+    for (const { account } of read.zones.flatMap(({ scores }) => Object.values(scores)))
+      expect(account.lines.reduce((sum, { amount }) => sum + amount, 0)).toBe(account.total)
+    const named = [...written.matchAll(/"source": "([^"]+)"/g)].map(([, key]) => key ?? '')
+    expect([...new Set(named)].sort()).toEqual(Object.keys(read.sources))
+  })
+
+  it('give the same bytes again, and less without layers', () => {
+    const again = assessed(text)
+    expect(findingsJson(again.plan, again.findings, { layers: true })).toBe(written)
+    const short = findingsSchema.parse(JSON.parse(findingsJson(plan, findings, { layers: false })))
+    expect(short).toEqual({ ...read, layers: [], sources: short.sources })
+  })
+})
