@@ -13,9 +13,18 @@ function opened(name: string) {
   return plan.value
 }
 
-/** A sound plan as loose JSON, to be spoilt. */
-function loose(): Record<string, never> & { [key: string]: any } {
-  return JSON.parse(text('bank-below-the-house.lynchet.json')) as Record<string, never>
+type Loose = Record<string, unknown>
+
+/** The bank as JSON with some entries changed, each named by its path such as "soil.1.depthM"; undefined takes one out. */
+function spoilt(changes: Record<string, unknown>): string {
+  const plan = JSON.parse(text('bank-below-the-house.lynchet.json')) as Loose
+  for (const [path, value] of Object.entries(changes)) {
+    const steps = path.split('.')
+    const last = steps.pop() ?? ''
+    const holder = steps.reduce((within, step) => within[step] as Loose, plan)
+    holder[last] = value
+  }
+  return JSON.stringify(plan)
 }
 
 describe('the demos', () => {
@@ -29,12 +38,14 @@ describe('the demos', () => {
 
 describe('a plan that cannot be opened', () => {
   it('reports every problem at once, with its place and how to mend it', () => {
-    const raw = loose()
-    raw.site.latitudeDeg = 251.6
-    delete raw.name
-    raw.soil[1].texture.sandMm = 'thirty'
-    raw.survey.colour = 'green'
-    const result = openPlan(JSON.stringify(raw))
+    const result = openPlan(
+      spoilt({
+        'site.latitudeDeg': 251.6,
+        name: undefined,
+        'soil.1.texture.sandMm': 'thirty',
+        'survey.colour': 'green',
+      }),
+    )
     expect(result.ok).toBe(false)
     const problems = result.ok ? [] : result.problems
     expect(problems.map(({ where }) => where).sort()).toEqual([
@@ -59,26 +70,28 @@ describe('a plan that cannot be opened', () => {
   })
 
   it('a bank whose rise is as long as the slope is told to measure again', () => {
-    const raw = loose()
-    raw.survey.ground = { kind: 'bank', lengthM: 7, riseM: 7, facesDeg: 10, widthM: 5 }
-    const result = openPlan(JSON.stringify(raw))
+    const result = openPlan(
+      spoilt({ 'survey.ground': { kind: 'bank', lengthM: 7, riseM: 7, facesDeg: 10, widthM: 5 } }),
+    )
     expect(!result.ok && result.problems[0]?.what).toContain('measure the length along the ground')
   })
 
   it('choices for a zone that is not there, ids used twice and a profile that turns back are found', () => {
-    const raw = loose()
     const ring = [
       { eastM: 0, northM: 0 },
       { eastM: 5, northM: 0 },
       { eastM: 5, northM: 5 },
     ]
-    raw.zones = [
-      { id: 'a', name: 'Top', ring },
-      { id: 'a', name: 'Foot', ring },
-    ]
-    raw.choices = [{ zoneId: 'b', cover: 'meadow' }]
-    raw.survey.ground.stations[3].distanceM = 4
-    const result = openPlan(JSON.stringify(raw))
+    const result = openPlan(
+      spoilt({
+        zones: [
+          { id: 'a', name: 'Top', ring },
+          { id: 'a', name: 'Foot', ring },
+        ],
+        choices: [{ zoneId: 'b', cover: 'meadow' }],
+        'survey.ground.stations.3.distanceM': 4,
+      }),
+    )
     const where = result.ok ? [] : result.problems.map((problem) => problem.where)
     expect(where).toEqual([
       'plan › zones, row 2',
