@@ -1,6 +1,7 @@
 import './style/tokens.css'
 import './style/figures.css'
 import './style/print.css'
+import './figures/strips/strips.css'
 
 export { styleText } from './style/style-text'
 export { rampColour, ramps, wordOn, type RampName } from './ramps'
@@ -38,5 +39,9 @@ export {
 } from './words/answers'
 export { plainText, type AccountKey, type Answer, type Phrase } from './words/phrase'
 export { stripView } from './figures/strips/strip-view'
+export { default as StripStack } from './figures/strips/StripStack.vue'
+export { default as StripTables } from './figures/lists/StripTables.vue'
+export { stripView } from './figures/strips/strip-view'
+export type { StripView } from './figures/strips/strip-view.types'
 export { default as StripStack } from './figures/strips/StripStack.vue'
 export { default as StripTables } from './figures/lists/StripTables.vue'
