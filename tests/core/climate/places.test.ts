@@ -44,7 +44,7 @@ describe('typical places', () => {
     ['christchurch', 600],
     ['tokyo', 1600],
   ])('from memory of the services’ yearly normals: %s has some %s mm of rain', (id, rainMm) => {
-    const total = placeCalled(id).months.reduce((sum, month) => sum + month.rainMm, 0)
+    const total = placeCalled(id).months.reduce<number>((sum, month) => sum + month.rainMm, 0)
     expect(Math.abs(total / rainMm - 1)).toBeLessThan(0.05)
   })
 
@@ -70,7 +70,7 @@ describe('typical places', () => {
   it('from memory of solar atlases: the year’s radiation estimated from temperature is within 30 % everywhere and 15 % at most places', () => {
     const misses = atlas.map(([id, kwhPerM2]) => {
       const year = yearAt(placeCalled(id))
-      const mj = months.reduce((sum, month) => sum + year[month].solarMjPerM2 * daysInMonth[month], 0)
+      const mj = months.reduce<number>((sum, month) => sum + year[month].solarMjPerM2 * daysInMonth[month], 0)
       return Math.abs((mj * KWH_PER_MJ) / kwhPerM2 - 1)
     })
     expect(Math.max(...misses)).toBeLessThan(0.3)
