@@ -101,7 +101,7 @@ describe('typical places', () => {
     'from memory of FAO climate data: reference evapotranspiration of %s is %s to %s mm a year',
     (id, from, to) => {
       const year = yearAt(placeCalled(id))
-      const total = months.reduce(
+      const total = months.reduce<number>(
         (sum, month) => sum + year[month].referenceEtMmPerDay * daysInMonth[month],
         0,
       )
