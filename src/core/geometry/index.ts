@@ -1,16 +1,16 @@
 export type { GridFrame, LevelPoint, PlanPoint, Ring, Tin } from './geometry.types'
-export { centroid, perimeterM, ringAreaM2, sides, signedAreaM2 } from './ringMeasures'
-export { pointInRing } from './pointInRing'
-export { convexHull } from './convexHull'
-export { clipRing } from './clipRing'
-export { cellShares } from './cellShares'
-export { splitRing } from './splitRing'
-export { crossesItself } from './crossesItself'
-export { cutLine } from './cutLine'
-export { distanceToSegmentM } from './distanceToSegment'
-export { simplifyRing } from './simplifyRing'
-export { boxAround, cellAt, cellCentre, cellRing, frameAround } from './gridFrame'
-export { cellOutline } from './cellOutline'
+export { centroid, perimeterM, ringAreaM2, sides, signedAreaM2 } from './ring-measures'
+export { pointInRing } from './point-in-ring'
+export { convexHull } from './convex-hull'
+export { clipRing } from './clip-ring'
+export { cellShares } from './cell-shares'
+export { splitRing } from './split-ring'
+export { crossesItself } from './crosses-itself'
+export { cutLine } from './cut-line'
+export { distanceToSegmentM } from './distance-to-segment'
+export { simplifyRing } from './simplify-ring'
+export { boxAround, cellAt, cellCentre, cellRing, frameAround } from './grid-frame'
+export { cellOutline } from './cell-outline'
 export { triangulate } from './triangulate'
 export {
   levelOnPlaneM,
@@ -18,5 +18,5 @@ export {
   trianglePlane,
   trianglesOverGrid,
   type Plane,
-} from './tinOverGrid'
-export { fitPlane } from './fitPlane'
+} from './tin-over-grid'
+export { fitPlane } from './fit-plane'

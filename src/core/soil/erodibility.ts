@@ -1,6 +1,6 @@
 import type { TextureClass } from './soil.schema'
-import type { SoilTables } from './soilTables.schema'
-import { rowOf } from './rowOf'
+import type { SoilTables } from './soil-tables.schema'
+import { rowOf } from './row-of'
 
 /** K in t ha h/(ha MJ mm) for a K of 1 in US units: AH-703 appendix A. */
 const SI_PER_US = 0.1317

@@ -6,11 +6,11 @@ export {
   type Texture,
   type TextureClass,
 } from './soil.schema'
-export { soilTablesSchema, type SoilTables } from './soilTables.schema'
+export { soilTablesSchema, type SoilTables } from './soil-tables.schema'
 export type { SoilProperties } from './soil.types'
-export { soilProperties } from './soilProperties'
-export { soilProblems } from './soilProblems'
-export { readJar } from './jarTest'
+export { soilProperties } from './soil-properties'
+export { soilProblems } from './soil-problems'
+export { readJar } from './jar-test'
 export { erodibility } from './erodibility'
-export { poreSizeIndex } from './waterHolding'
-export { coarseTexture, describeSoil } from './describeSoil'
+export { poreSizeIndex } from './water-holding'
+export { coarseTexture, describeSoil } from './describe-soil'

@@ -11,5 +11,5 @@ export {
   type ProfileSurvey,
 } from './survey.schema'
 export type { Surface } from './surface.types'
-export { surfaceFrom, type SurfaceOptions } from './surfaceFrom'
-export { riseFromAngleM, riseFromPercentM, riseFromRatioM } from './bankRise'
+export { surfaceFrom, type SurfaceOptions } from './surface-from'
+export { riseFromAngleM, riseFromPercentM, riseFromRatioM } from './bank-rise'

@@ -1,5 +1,5 @@
 import type { Surface } from '#core/survey'
-import { localPlane } from './localPlane'
+import { localPlane } from './local-plane'
 import { ALL_AROUND, eightWays, type Neighbourhood } from './neighbours'
 
 /** Rise of the ground per metre eastward and northward, one value per cell [m/m]. */

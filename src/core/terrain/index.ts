@@ -1,5 +1,5 @@
 export type { FlowShares, Section, SectionStation, Terrain } from './terrain.types'
-export { terrainOf } from './terrainOf'
-export { sectionProblem } from './sectionProblem'
+export { terrainOf } from './terrain-of'
+export { sectionProblem } from './section-problem'
 export type { SectionLine } from './section'
-export { outOfSight, type Stretch } from './outOfSight'
+export { outOfSight, type Stretch } from './out-of-sight'

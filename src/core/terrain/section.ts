@@ -2,7 +2,7 @@ import { cellAt, cellCentre, centroid, cutLine, pointInRing, type PlanPoint } fr
 import type { Surface } from '#core/survey'
 import { toDegrees, toRadians } from '#core/units'
 import type { Gradients } from './gradients'
-import { levelAtM } from './levelAt'
+import { levelAtM } from './level-at'
 import type { Section, SectionStation } from './terrain.types'
 
 /** Most pieces a section is cut into [count]. */

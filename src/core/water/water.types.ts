@@ -1,6 +1,6 @@
 import type { Account, Twelve } from '#core/units'
 import type { SoilProperties } from '#core/soil'
-import type { WaterCover } from './waterTables.schema'
+import type { WaterCover } from './water-tables.schema'
 
 /** A piece of the slope that takes water in and hands it on. */
 export interface WaterUnit {

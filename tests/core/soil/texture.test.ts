@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { textureClasses, type TextureClass } from '#core/soil'
-import { textureClassOf } from '../../../src/core/soil/textureClass'
-import { classByFeel } from '../../../src/core/soil/feelTest'
-import { britishClassOf } from '../../../src/core/soil/britishClass'
-import { readJar } from '../../../src/core/soil/jarTest'
-import { soilTables, truth } from './soilTables'
+import { textureClassOf } from '../../../src/core/soil/texture-class'
+import { classByFeel } from '../../../src/core/soil/feel-test'
+import { britishClassOf } from '../../../src/core/soil/british-class'
+import { readJar } from '../../../src/core/soil/jar-test'
+import { soilTables, truth } from './soil-tables'
 
 interface Point {
   sand: number

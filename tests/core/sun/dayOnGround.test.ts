@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { dayOnGround, type DayOnGround } from '#core/sun'
 import { toRadians } from '#core/units'
-import { readGrid } from '../../truth/readGrid'
+import { readGrid } from '../../truth/read-grid'
 import { castShade } from '../../../src/core/sun/castShade'
 import { cellPlanes } from '../../../src/core/sun/cellPlanes'
 import { daySun } from '../../../src/core/sun/daySun'

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { horizonOf } from '#core/sun'
 import { toDegrees } from '#core/units'
-import { readGrid } from '../../truth/readGrid'
+import { readGrid } from '../../truth/read-grid'
 import { tolerances } from './tolerances'
 import { volcano } from './volcano'
 

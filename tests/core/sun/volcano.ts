@@ -1,4 +1,4 @@
-import { readGrid } from '../../truth/readGrid'
+import { readGrid } from '../../truth/read-grid'
 
 /** The test hill as ground and tilted cells, with the cells that may be compared (interior, and r.sun itself sound). */
 export function volcano() {

@@ -1,5 +1,5 @@
 import { surfaceFrom, type Surface } from '#core/survey'
-import { readGrid } from '../../truth/readGrid'
+import { readGrid } from '../../truth/read-grid'
 
 /** The volcano of tests/truth/volcano as a surface of our own. */
 export function volcanoSurface(): Surface {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { airlessFromMm } from '../../../src/core/water/rootZone'
+import { airlessFromMm } from '../../../src/core/water/root-zone'
 import { waterYear } from '#core/water'
-import { climate, slope, soilOf, waterTables, yearSum } from './waterFixtures'
+import { climate, slope, soilOf, waterTables, yearSum } from './water-fixtures'
 
 describe('roots short of air', () => {
   it('Wesseling & van Wijk 1957 (from memory): a tenth of the volume must be air', () => {

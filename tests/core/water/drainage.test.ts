@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { gradientToDeg } from '#core/units'
 import { textureClasses } from '#core/soil'
-import { drainShares } from '../../../src/core/water/drainShares'
-import { rainByDay } from '../../../src/core/water/rainDays'
-import { rootedDepth } from '../../../src/core/water/rootedDepth'
+import { drainShares } from '../../../src/core/water/drain-shares'
+import { rainByDay } from '../../../src/core/water/rain-days'
+import { rootedDepth } from '../../../src/core/water/rooted-depth'
 import { seepageByFullness } from '../../../src/core/water/seepage'
-import { soilOf, truth } from './waterFixtures'
+import { soilOf, truth } from './water-fixtures'
 
 const { lateral } = truth<{
   lateral: {

@@ -2,10 +2,10 @@ import { describe, expect, it } from 'vitest'
 import { gradientToDeg, type Twelve } from '#core/units'
 import { erodibility } from '#core/soil'
 import { coverFactor, soilLoss } from '#core/water'
-import { rainErosivity } from '../../../src/core/water/rainErosivity'
-import { slopeFactor } from '../../../src/core/water/slopeFactor'
-import { soilTables } from '../soil/soilTables'
-import { climate, soilOf, truth, waterTables } from './waterFixtures'
+import { rainErosivity } from '../../../src/core/water/rain-erosivity'
+import { slopeFactor } from '../../../src/core/water/slope-factor'
+import { soilTables } from '../soil/soil-tables'
+import { climate, soilOf, truth, waterTables } from './water-fixtures'
 
 interface Slope {
   slope_pct: number

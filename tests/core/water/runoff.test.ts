@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { gradientToDeg } from '#core/units'
-import { dryCurveNumber, slopedCurveNumber, wetCurveNumber } from '../../../src/core/water/curveNumber'
-import { retentionByWetness } from '../../../src/core/water/retentionByWetness'
+import { dryCurveNumber, slopedCurveNumber, wetCurveNumber } from '../../../src/core/water/curve-number'
+import { retentionByWetness } from '../../../src/core/water/retention-by-wetness'
 import { retentionMm, runoffMm } from '../../../src/core/water/runoff'
-import { truth, waterTables } from './waterFixtures'
+import { truth, waterTables } from './water-fixtures'
 
 /** Millimetres in an inch [mm/in]. */
 const MM_PER_IN = 25.4

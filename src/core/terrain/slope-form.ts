@@ -1,0 +1,108 @@
+import type { Surface } from '#core/survey'
+import { generalise } from './generalise'
+import type { Gradients } from './gradients'
+import { ALL_AROUND, type Neighbourhood } from './neighbours'
+import { spreadToEdge } from './spread-to-edge'
+
+/** Bends narrower than about twice this are roughness, not the shape of the ground [m]; own judgement. */
+const ROUGHNESS_M = 0.5
+
+/** Most smoothing passes, each widening the view by half a squared cell [count]. */
+const MOST_PASSES = 4
+
+/** Ground flatter than this has no direction down or across [m/m]. */
+const LEVEL_GRADIENT = 1e-6
+
+/** Bends of the ground, one value per cell [1/m]. */
+export interface SlopeForm {
+  /** Down the slope: positive where it steepens downhill. */
+  readonly down: Float64Array
+  /** Across the slope: positive on a nose, negative in a hollow. */
+  readonly across: Float64Array
+}
+
+/**
+ * How the ground bends down and across the slope.
+ *
+ * Second derivatives come from the quadratic through each cell and its neighbours; cells at the boundary take the mean
+ * of theirs. All derivatives are lightly smoothed; the bends are those of the upright cuts down and across the slope.
+ *
+ * @param surface - the ground
+ * @param hood - its cells and their neighbours
+ * @param slopes - gradients of every cell [m/m]
+ * @returns curvatures [1/m]; 0 outside the plot
+ * @see Zevenbergen and Thorne 1987, Earth Surface Processes and Landforms 12: 47-56
+ */
+export function slopeForm(surface: Surface, hood: Neighbourhood, slopes: Gradients): SlopeForm {
+  const { cellM } = surface.frame
+  const passes = Math.min(MOST_PASSES, Math.max(1, Math.round(2 * (ROUGHNESS_M / cellM) ** 2)))
+  const [r, s, t] = secondDerivatives(surface, hood).map((field) => generalise(field, hood, passes))
+  const [p, q] = [slopes.east, slopes.north].map((field) => generalise(field, hood, passes))
+  const down = new Float64Array(hood.inside.length)
+  const across = new Float64Array(hood.inside.length)
+  for (let cell = 0; cell < down.length; cell++) {
+    if (!hood.inside[cell]) continue
+    const at = (field: Float64Array | undefined) => field?.[cell] ?? 0
+    const bends = normalBends({ p: at(p), q: at(q), r: at(r), s: at(s), t: at(t) })
+    down[cell] = bends.down
+    across[cell] = bends.across
+  }
+  return { down, across }
+}
+
+// East-east, east-north and north-north, of every cell [1/m].
+function secondDerivatives(surface: Surface, hood: Neighbourhood) {
+  const { levelM, frame } = surface
+  const known = hood.around.map((around) => (around === ALL_AROUND ? 1 : 0))
+  const eastEast = new Float64Array(levelM.length)
+  const eastNorth = new Float64Array(levelM.length)
+  const northNorth = new Float64Array(levelM.length)
+  const perSquare = 1 / (frame.cellM * frame.cellM)
+  for (let cell = 0; cell < levelM.length; cell++) {
+    if (!known[cell]) continue
+    eastEast[cell] = bendAlong(levelM, cell, 1) * perSquare
+    northNorth[cell] = bendAlong(levelM, cell, frame.columns) * perSquare
+    eastNorth[cell] = twistAt(levelM, cell, frame.columns) * perSquare
+  }
+  const second = [eastEast, eastNorth, northNorth] as const
+  spreadToEdge(second, known, hood)
+  return second
+}
+
+function bendAlong(levelM: Float64Array, cell: number, offset: number): number {
+  return (levelM[cell + offset] ?? 0) + (levelM[cell - offset] ?? 0) - 2 * (levelM[cell] ?? 0)
+}
+
+function twistAt(levelM: Float64Array, cell: number, columns: number): number {
+  const [north, south] = [cell - columns, cell + columns]
+  const rising = (levelM[north + 1] ?? 0) + (levelM[south - 1] ?? 0)
+  const falling = (levelM[north - 1] ?? 0) + (levelM[south + 1] ?? 0)
+  return (rising - falling) / 4
+}
+
+/** First and second derivatives of the level: east, north; east-east, east-north, north-north. */
+interface Derivatives {
+  readonly p: number
+  readonly q: number
+  readonly r: number
+  readonly s: number
+  readonly t: number
+}
+
+/**
+ * Curvatures of the upright cuts down and across the slope.
+ *
+ * @param derivatives - first [m/m] and second [1/m] derivatives of the level
+ * @returns curvatures down and across [1/m], outward bends positive; the mean bend for both on level ground
+ * @see Mitasova and Hofierka 1993, Mathematical Geology 25: 657-669
+ */
+function normalBends(derivatives: Derivatives): { down: number; across: number } {
+  const { p, q, r, s, t } = derivatives
+  const steepness2 = p * p + q * q
+  if (steepness2 < LEVEL_GRADIENT * LEVEL_GRADIENT) return { down: -(r + t) / 2, across: -(r + t) / 2 }
+  const length2 = 1 + steepness2
+  return {
+    down: -(p * p * r + 2 * p * q * s + q * q * t) / (steepness2 * length2 * Math.sqrt(length2)),
+    across: -(q * q * r - 2 * p * q * s + p * p * t) / (steepness2 * Math.sqrt(length2)),
+  }
+}
