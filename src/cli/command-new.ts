@@ -9,7 +9,8 @@ import {
   stationsFromTable,
   toPlotOrigin,
 } from '#io'
-import { climateOf, newPlan, savePlan } from '#plan'
+import { climateOfPlace } from '#core/climate'
+import { newPlan, savePlan } from '#plan'
 import type { Outcome } from '#core/units'
 import type { GroundSurvey } from '#core/survey'
 import { complainOf, readText, writeText, type Console } from './console'
@@ -41,7 +42,7 @@ export function start(given: Arguments, console: Console): number {
   const place = places.find(({ id }) => id === placeId)
   if (placeId !== undefined && !place)
     throw new UsageError(`There is no place “${placeId}”. Known: ${places.map(({ id }) => id).join(', ')}.`)
-  writeText(given.text('out'), savePlan(place ? { ...plan, climate: climateOf(place) } : plan), console)
+  writeText(given.text('out'), savePlan(place ? { ...plan, climate: climateOfPlace(place) } : plan), console)
   return exitCodes.done
 }
 

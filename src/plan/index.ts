@@ -1,6 +1,6 @@
 export { planSchema, type Brief, type Choice, type Obstacle, type Plan } from './plan.schema'
 export { openPlan, savePlan } from './open'
-export { climateOf, distanceKm, nearestPlace, newPlan, type PlanStart } from './new-plan'
+export { distanceKm, nearestPlace, newPlan, type PlanStart } from './new-plan'
 export { problemsOf } from './problems'
 export { createDeriver, type Deriver, type Step } from './derive'
 export type { Source, Tables } from './tables.types'

@@ -1,4 +1,4 @@
-import type { Climate, Place } from '#core/climate'
+import { climateOfPlace, type Place } from '#core/climate'
 import type { PlantRegion } from '#core/plants'
 import type { GroundSurvey } from '#core/survey'
 import type { Plan } from './plan.schema'
@@ -33,7 +33,7 @@ export function newPlan(start: PlanStart): Plan {
       elevationM: start.elevationM ?? place.elevationM,
       plantRegion: start.plantRegion ?? regionAt(start.latitudeDeg, start.longitudeDeg),
     },
-    climate: climateOf(place),
+    climate: climateOfPlace(place),
     survey: { ground: start.ground, obstacles: [], aboveM: 0 },
     soil: [
       {
@@ -58,22 +58,6 @@ export function newPlan(start: PlanStart): Plan {
     },
     choices: [],
     overrides: [],
-  }
-}
-
-/**
- * The climate of a typical place.
- *
- * @param place - a row of the list of places
- * @returns twelve months of normals and where they come from
- */
-export function climateOf(place: Place): Climate {
-  return {
-    from: 'place',
-    place: place.id,
-    elevationM: place.elevationM,
-    coast: place.coast,
-    months: place.months,
   }
 }
 

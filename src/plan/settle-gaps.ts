@@ -9,7 +9,7 @@ export function gapsOf(plan: Plan): readonly Settlement[] {
     .map(({ id, what, mend }): Settlement => ({
       id,
       kind: 'gap',
-      what,
+      what: typeof what === 'string' ? what : what(plan),
       mend,
       zoneId: undefined,
       atM: undefined,
@@ -36,7 +36,7 @@ function soilDoubts({ soil }: Plan): Settlement[] {
 interface Gap {
   readonly id: string
   readonly open: (plan: Plan) => boolean
-  readonly what: string
+  readonly what: string | ((plan: Plan) => string)
   readonly mend: string
 }
 
@@ -51,7 +51,7 @@ const gapRows: readonly Gap[] = [
   {
     id: 'climate-place',
     open: (plan) => plan.climate.from === 'place',
-    what: 'The climate is that of a listed place, not yours.',
+    what: ({ climate }) => `The climate is that of ${climate.place ?? 'a listed place'}, not yours.`,
     mend: 'Type in twelve months of normals from your weather service.',
   },
   {
