@@ -11,28 +11,30 @@ const point = z.strictObject({
   northM: z.number().describe('north of the plot’s origin [m]'),
 })
 
-export const obstacleSchema = z.strictObject({
-  id: z.string().min(1),
-  kind: z.enum([
-    'house',
-    'wall',
-    'fence',
-    'hedge',
-    'tree',
-    'path',
-    'drain',
-    'downpipe',
-    'spring',
-    'paving',
-    'services',
-  ]),
-  name: z.string().min(1),
+const obstacleSchema = z.strictObject({
+  id: z.string().min(1).describe('name of the obstacle, used once'),
+  kind: z
+    .enum([
+      'house',
+      'wall',
+      'fence',
+      'hedge',
+      'tree',
+      'path',
+      'drain',
+      'downpipe',
+      'spring',
+      'paving',
+      'services',
+    ])
+    .describe('what it is; services are pipes and cables'),
+  name: z.string().min(1).describe('what it is called on drawings'),
   ring: z.array(point).min(1).describe('outline, line or single point in plan [m]'),
   heightM: z.number().min(0).max(60).optional().describe('height above the ground [m]'),
-  note: z.string().max(400).optional(),
+  note: z.string().max(400).optional().describe('anything worth knowing'),
 })
 
-export const machineSchema = z.strictObject({
+const machineSchema = z.strictObject({
   id: z.string().describe('key of data/care/machines.json'),
   limitDeg: z
     .number()
@@ -42,44 +44,48 @@ export const machineSchema = z.strictObject({
     .describe('steepest slope on the maker’s plate [°]; the table’s cautious figure when left out'),
 })
 
-export const briefSchema = z.strictObject({
+const briefSchema = z.strictObject({
   machines: z.array(machineSchema).describe('what mows here'),
   hoursPerYear: z.number().min(0).max(100_000).optional().describe('hours of care available [h a year]'),
-  ratePerHourMinor: z.int().min(0).optional().describe('cost of an hour, in minor units of the currency'),
+  ratePerHourMinor: z.int().min(0).optional().describe('cost of an hour [minor units of the currency]'),
   currency: z.string().length(3).describe('ISO 4217 code'),
-  whoWorks: z.enum(['household', 'gardener', 'crew']),
-  children: z.boolean(),
-  pets: z.boolean(),
-  nativeShare: z.number().min(0).max(1).describe('least share of plants native to the region'),
+  whoWorks: z.enum(['household', 'gardener', 'crew']).describe('who does the work'),
+  children: z.boolean().describe('children come here'),
+  pets: z.boolean().describe('pets come here'),
+  nativeShare: z.number().min(0).max(1).describe('least share of plants native to the region [0 to 1]'),
   heightLimitM: z.number().positive().max(40).optional().describe('tallest plant wanted, for views [m]'),
   fallsTowardsHouse: z.boolean().optional().describe('the ground falls towards a house'),
 })
 
-export const choiceSchema = z.strictObject({
-  zoneId: z.string(),
+const choiceSchema = z.strictObject({
+  zoneId: z.string().describe('the zone'),
   cover: z.enum(coverKinds).optional().describe('what the person decided the zone shall be'),
   plants: z.array(z.string()).optional().describe('ids of plants the person insists on'),
   without: z.array(z.string()).optional().describe('ids of plants the person does not want'),
 })
 
-export const overrideSchema = z.strictObject({
-  zoneId: z.string(),
-  score: z.enum(['wetness', 'sun', 'erosion', 'frost', 'working']),
-  value: z.int().min(0).max(100),
-  reason: z.string().min(3, 'say why you know better: both figures stay on show').max(400),
+const overrideSchema = z.strictObject({
+  zoneId: z.string().describe('the zone'),
+  score: z.enum(['wetness', 'sun', 'erosion', 'frost', 'working']).describe('which score'),
+  value: z.int().min(0).max(100).describe('the person’s own score [points of 100]'),
+  reason: z
+    .string()
+    .min(3, 'say why you know better: both figures stay on show')
+    .max(400)
+    .describe('why it is better than ours'),
 })
 
 /** A plan, version 1: what the person measured and decided. Nothing derived is ever stored in it. */
 export const planSchema = z.strictObject({
-  format: z.literal('lynchet-plan'),
-  version: z.literal(1),
-  name: z.string().min(1, 'give the plan a name').max(120),
-  note: z.string().max(4000).optional(),
+  format: z.literal('lynchet-plan').describe('says what the file is'),
+  version: z.literal(1).describe('of this format; older plans are brought up to it on opening'),
+  name: z.string().min(1, 'give the plan a name').max(120).describe('what the plan is called'),
+  note: z.string().max(4000).optional().describe('anything worth knowing'),
   site: z.strictObject({
     latitudeDeg: z.number().min(-90).max(90).describe('latitude of the plot’s origin, north positive [°]'),
     longitudeDeg: z.number().min(-180).max(180).describe('longitude, east positive [°]'),
     elevationM: z.number().min(-430).max(6000).describe('height above the sea [m]'),
-    plantRegion: z.enum(plantRegions),
+    plantRegion: z.enum(plantRegions).describe('where plants are bought and count as native'),
     legalRegion: z
       .string()
       .optional()
@@ -99,7 +105,7 @@ export const planSchema = z.strictObject({
       .max(100)
       .optional()
       .describe('side of a grid cell; chosen from the data when left out [m]'),
-    obstacles: z.array(obstacleSchema),
+    obstacles: z.array(obstacleSchema).describe('what stands or lies on and near the plot'),
     aboveM: z
       .number()
       .min(0)
@@ -107,11 +113,11 @@ export const planSchema = z.strictObject({
       .describe('length of ground that sheds water onto the plot from above [m plan]'),
     sectionLine: z.strictObject({ from: point, to: point }).optional().describe('where the section is cut'),
   }),
-  soil: z.array(soilSampleSchema).min(1, 'one handful of soil is needed'),
+  soil: z.array(soilSampleSchema).min(1, 'one handful of soil is needed').describe('handfuls or pits'),
   zones: z.array(zoneSchema).describe('zones drawn by the person; suggested when empty'),
   brief: briefSchema,
-  choices: z.array(choiceSchema),
-  overrides: z.array(overrideSchema),
+  choices: z.array(choiceSchema).describe('what the person decided, zone by zone'),
+  overrides: z.array(overrideSchema).describe('scores the person knows better'),
 })
 
 export type Plan = z.infer<typeof planSchema>

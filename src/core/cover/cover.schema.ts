@@ -101,8 +101,8 @@ export const coverCautionsSchema = z.array(
 
 export type Machine = z.infer<typeof machineSchema>
 export type CoverLimits = z.infer<typeof coverLimitsSchema>
-export type CoverRule = z.infer<typeof coverRulesSchema>[number]
-export type CautionRow = z.infer<typeof coverCautionsSchema>[number]
+type CoverRule = z.infer<typeof coverRulesSchema>[number]
+type CautionRow = z.infer<typeof coverCautionsSchema>[number]
 export type When = z.infer<typeof when>
 
 /** Everything the cover stage reads from data/. */

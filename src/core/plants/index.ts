@@ -1,6 +1,5 @@
 export {
   legalRowSchema,
-  lifeForms,
   plantRegions,
   plantSchema,
   rootHabits,
@@ -19,7 +18,6 @@ export type {
   Site,
   ZonePlanting,
 } from './plants.types'
-export type { MatchBrief } from './match.types'
 export type { PlantingWish } from './planting-wish'
 export { lawsOver, legalRegions } from './legal-regions'
 export { plantNamed } from './plant-named'

@@ -3,7 +3,7 @@ import { z } from 'zod'
 /** Parts of the world in which the table says what is hardy, obtainable and native. */
 export const plantRegions = ['british-isles', 'europe', 'north-america', 'australia-nz'] as const
 
-export const lifeForms = [
+const lifeForms = [
   'tree',
   'shrub',
   'subshrub',

@@ -1,7 +1,6 @@
 export {
   soilSampleSchema,
   textureClasses,
-  textureSchema,
   type SoilSample,
   type Texture,
   type TextureClass,

@@ -19,26 +19,29 @@ export const textureClasses = [
 const percent = z.number().min(0).max(100)
 
 /** What was done to learn the texture. */
-export const textureSchema = z.discriminatedUnion('by', [
-  z.strictObject({ by: z.literal('class'), class: z.enum(textureClasses) }),
+const textureSchema = z.discriminatedUnion('by', [
   z.strictObject({
-    by: z.literal('feel'),
+    by: z.literal('class').describe('the class is known'),
+    class: z.enum(textureClasses).describe('class of the USDA triangle'),
+  }),
+  z.strictObject({
+    by: z.literal('feel').describe('three questions to a moist handful'),
     ball: z.boolean().describe('a moist handful holds together when squeezed'),
     ribbonCm: z.number().min(0).max(15).describe('length of the ribbon before it breaks [cm]'),
     feel: z.enum(['gritty', 'smooth', 'neither']).describe('an over-wetted pinch rubbed in the palm'),
   }),
   z.strictObject({
-    by: z.literal('jar'),
+    by: z.literal('jar').describe('shaken in a jar of water and left to settle'),
     sandMm: z.number().min(0).max(1000).describe('layer settled after 1 minute [mm]'),
     siltMm: z.number().min(0).max(1000).describe('layer settled from then to 2 hours [mm]'),
     clayMm: z.number().min(0).max(1000).describe('layer settled after 48 hours [mm]'),
   }),
   z
     .strictObject({
-      by: z.literal('percent'),
-      sandPercent: percent,
-      siltPercent: percent,
-      clayPercent: percent,
+      by: z.literal('percent').describe('from a laboratory'),
+      sandPercent: percent.describe('sand by weight [%]'),
+      siltPercent: percent.describe('silt by weight [%]'),
+      clayPercent: percent.describe('clay by weight [%]'),
     })
     .refine((soil) => Math.abs(soil.sandPercent + soil.siltPercent + soil.clayPercent - 100) <= 1, {
       path: ['clayPercent'],
@@ -48,11 +51,14 @@ export const textureSchema = z.discriminatedUnion('by', [
 
 /** A soil pit or handful, and where it was taken. */
 export const soilSampleSchema = z.strictObject({
-  id: z.string().min(1),
+  id: z.string().min(1).describe('name of the sample that other entries use'),
   name: z.string().min(1).describe('what the person calls this pit'),
   assumed: z.boolean().optional().describe('put in by the program to start with: still to be tested'),
   at: z
-    .strictObject({ eastM: z.number(), northM: z.number() })
+    .strictObject({
+      eastM: z.number().describe('east of the plot’s origin [m]'),
+      northM: z.number().describe('north of the plot’s origin [m]'),
+    })
     .optional()
     .describe('where it was taken; the whole plot when left out'),
   texture: textureSchema,
@@ -63,7 +69,7 @@ export const soilSampleSchema = z.strictObject({
     .min(0)
     .max(8)
     .describe('organic matter by weight [%]; the method holds below 8 %'),
-  ph: z.number().min(3).max(10).optional().describe('acidity, when tested'),
+  ph: z.number().min(3).max(10).optional().describe('acidity, when tested [pH]'),
   compaction: z.enum(['loose', 'normal', 'compacted']).describe('how hard it is to push a rod in'),
 })
 

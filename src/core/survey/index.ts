@@ -1,8 +1,6 @@
 export {
   bankSurveySchema,
-  gridSurveySchema,
   groundSurveySchema,
-  levelsSurveySchema,
   profileSurveySchema,
   type BankSurvey,
   type GridSurvey,

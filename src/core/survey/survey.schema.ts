@@ -18,7 +18,7 @@ const width = z
 /** A bank in four numbers. */
 export const bankSurveySchema = z
   .strictObject({
-    kind: z.literal('bank'),
+    kind: z.literal('bank').describe('a bank in four numbers'),
     lengthM: z
       .number()
       .positive('the length must be more than 0 m')
@@ -40,7 +40,7 @@ export const bankSurveySchema = z
 
 /** Distance and level pairs down the slope. */
 export const profileSurveySchema = z.strictObject({
-  kind: z.literal('profile'),
+  kind: z.literal('profile').describe('distances and levels down the slope'),
   distancesAre: z
     .enum(['plan', 'slope'])
     .describe('whether distances were measured level (plan) or with the tape on the ground (slope)'),
@@ -58,8 +58,8 @@ export const profileSurveySchema = z.strictObject({
 })
 
 /** Spot levels in plan. */
-export const levelsSurveySchema = z.strictObject({
-  kind: z.literal('levels'),
+const levelsSurveySchema = z.strictObject({
+  kind: z.literal('levels').describe('spot levels in plan'),
   points: z
     .array(
       z.strictObject({
@@ -74,16 +74,16 @@ export const levelsSurveySchema = z.strictObject({
 })
 
 /** A regular grid of levels, row 0 northernmost. */
-export const gridSurveySchema = z
+const gridSurveySchema = z
   .strictObject({
-    kind: z.literal('grid'),
-    columns: z.int().min(2).max(4000),
-    rows: z.int().min(2).max(4000),
+    kind: z.literal('grid').describe('a regular grid of levels'),
+    columns: z.int().min(2).max(4000).describe('cells from west to east [number]'),
+    rows: z.int().min(2).max(4000).describe('cells from north to south [number]'),
     cellM: z.number().positive().max(1000).describe('side of a cell [m]'),
     westM: metre.describe('east of the west edge [m]'),
     southM: metre.describe('north of the south edge [m]'),
     levelsM: z
-      .array(metre.nullable())
+      .array(metre.nullable().describe('level; null where there is no ground [m]'))
       .describe('level of each cell centre, row by row from the north-west [m]'),
   })
   .refine((grid) => grid.levelsM.length === grid.columns * grid.rows, {
