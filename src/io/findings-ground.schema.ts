@@ -18,8 +18,8 @@ export const stretchSchema = z.strictObject({
 
 /** Where the cells of a grid lie; row 0 is the northernmost, column 0 the westernmost. */
 export const frameSchema = z.strictObject({
-  columns: z.int().min(1),
-  rows: z.int().min(1),
+  columns: z.int().min(1).describe('cells from west to east [number]'),
+  rows: z.int().min(1).describe('cells from north to south [number]'),
   cellM: figure('side of a cell', { unit: 'm', decimals: 6 }),
   westM: figure('east of the west edge', { unit: 'm', decimals: 6 }),
   southM: figure('north of the south edge', { unit: 'm', decimals: 6 }),

@@ -47,13 +47,13 @@ const caution = z.strictObject({ id: z.string(), text: z.string(), source })
 export const cautionsSchema = z.array(caution)
 
 const coverSchema = z.strictObject({
-  mowing: z.enum(['mow', 'mow-on-foot', 'cut-once', 'leave', 'never']),
+  mowing: z.enum(['mow', 'mow-on-foot', 'cut-once', 'leave', 'never']).describe('how it may be mown'),
   machines: z.array(
     z.strictObject({
       machineId: z.string(),
       name: z.string(),
       limitDeg: figure('steepest ground it may work on', degrees),
-      allowed: z.boolean(),
+      allowed: z.boolean().describe('may work here'),
       because: z.string(),
       source,
     }),
@@ -61,14 +61,14 @@ const coverSchema = z.strictObject({
   options: z.array(
     z.strictObject({
       kind: z.enum(coverKinds),
-      verdict: z.enum(['good', 'possible', 'refused']),
+      verdict: z.enum(['good', 'possible', 'refused']).describe('whether the zone can be this'),
       fitness: accountSchema,
       cautions: cautionsSchema,
     }),
   ),
-  suggested: z.enum(coverKinds),
-  chosen: z.enum(coverKinds),
-  chosenByPerson: z.boolean(),
+  suggested: z.enum(coverKinds).describe('best cover that is not refused'),
+  chosen: z.enum(coverKinds).describe('what stands: the choice, or the suggestion'),
+  chosenByPerson: z.boolean().describe('true when it is the person’s choice'),
 })
 
 /** The verdict on a plant. */
@@ -76,7 +76,7 @@ export const verdictSchema = z.strictObject({
   plantId: z.string(),
   name: z.string().describe('accepted botanical name'),
   common: z.string().describe('English name'),
-  offered: z.boolean(),
+  offered: z.boolean().describe('true when it may be planted here'),
   fit: figure('fit to the place, 0 when refused', {
     unit: 'points of 100',
     decimals: 0,
@@ -154,17 +154,17 @@ const waterMonth = z.strictObject({
 })
 
 const soilLoss = z.strictObject({
-  stage: z.enum(['bare', 'establishing', 'covered']),
+  stage: z.enum(['bare', 'establishing', 'covered']).describe('how far plants have come'),
   coverPercent: figure('ground covered', { unit: '%', decimals: 0, least: 0, most: 100 }),
   tPerHaYear: figure('soil lost', { unit: 't/ha a year', decimals: 2, least: 0 }),
   mmPerYear: figure('the same as a depth', { unit: 'mm a year', decimals: 3, least: 0 }),
 })
 
 export const zoneFindingsSchema = z.strictObject({
-  id: z.string(),
-  letter: z.string(),
-  name: z.string(),
-  band: z.enum(['crest', 'upper', 'mid', 'lower', 'foot']),
+  id: z.string().describe('name of the zone that other entries use'),
+  letter: z.string().describe('letter on every drawing, A at the top'),
+  name: z.string().describe('what it is called'),
+  band: z.enum(['crest', 'upper', 'mid', 'lower', 'foot']).describe('where it lies on the slope'),
   ring: ringSchema.describe('outline in plan'),
   planAreaM2: figure('area seen from above', areas),
   slopeAreaM2: figure('area on the ground itself', areas),
@@ -192,8 +192,15 @@ export const zoneFindingsSchema = z.strictObject({
     decimals: 4,
   }),
   spans: z.array(stretchSchema).describe('where the section crosses it'),
-  handsOn: z.array(z.strictObject({ to: z.string(), share: figure('share of its water', shares) })),
-  soilSampleId: z.string(),
+  handsOn: z
+    .array(
+      z.strictObject({
+        to: z.string().describe('the zone that receives'),
+        share: figure('share of its water', shares),
+      }),
+    )
+    .describe('who receives its water; the rest leaves the plot'),
+  soilSampleId: z.string().describe('the soil it stands on'),
   facts: factsSchema,
   scores: scoresSchema,
   cover: coverSchema,

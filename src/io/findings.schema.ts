@@ -35,8 +35,8 @@ const layer = z.strictObject({
   source: z.string().describe('key of sources'),
   ...frameSchema.shape,
   values: z
-    .array(z.number().nullable())
-    .describe('row by row from the north-west, null outside the plot [the layer’s own unit]'),
+    .array(z.number().nullable().describe('null outside the plot [the layer’s own unit]'))
+    .describe('row by row from the north-west'),
 })
 
 /** Where a figure or rule comes from. */

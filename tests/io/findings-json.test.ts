@@ -1,18 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { createDeriver, openPlan } from '#plan'
 import { demos } from '../../src/io/demos'
 import { findingsJson } from '../../src/io/findings-json'
 import { findingsSchema } from '../../src/io/findings.schema'
 import { layers } from '../../src/io/layers'
-import { loadTables } from '../../src/io/tables'
-
-function assessed(text: string) {
-  const opened = openPlan(text)
-  if (!opened.ok) throw new Error('a demo must open')
-  const derived = createDeriver(loadTables()).derive(opened.value)
-  if (!derived.ok) throw new Error('a demo must derive')
-  return { plan: opened.value, findings: derived.value }
-}
+import { assessed } from './assessed'
 
 describe.each(demos)('findings of $id', ({ text }) => {
   const { plan, findings } = assessed(text)

@@ -1,0 +1,61 @@
+import { planSchema } from '#plan'
+import { z } from 'zod'
+import { findingsSchema } from './findings.schema'
+import { fieldLines, type SchemaNode } from './schema-lines'
+
+/** A file of docs/schema. */
+export interface SchemaPage {
+  readonly file: string
+  readonly text: string
+}
+
+/** The formats that files of this program have. */
+const formats: readonly {
+  readonly file: string
+  readonly title: string
+  readonly about: string
+  readonly schema: z.ZodType
+}[] = [
+  {
+    file: 'plan',
+    title: 'The plan file',
+    about:
+      'A `*.lynchet.json` file holds what a person measured and decided, and nothing that follows from it. Lengths are metres in the plot’s own frame, east and north of an origin whose latitude and longitude the plan gives; angles are degrees.',
+    schema: planSchema,
+  },
+  {
+    file: 'findings',
+    title: 'The findings file',
+    about:
+      'Everything that follows from a plan, as `lynchet assess PLAN --json` writes it. Keys always stand in this order, numbers are rounded to the decimals given, and null stands where nothing is known. It is written anew from the plan whenever it is wanted; nothing reads it back.',
+    schema: findingsSchema,
+  },
+]
+
+/**
+ * The format pages and JSON Schemas of plans and findings.
+ *
+ * @returns the files of docs/schema
+ */
+export function schemaPages(): readonly SchemaPage[] {
+  return formats.flatMap(({ file, title, about, schema }) => {
+    const json = z.toJSONSchema(schema)
+    return [
+      { file: `${file}.schema.json`, text: `${JSON.stringify(json, null, 2)}\n` },
+      { file: `${file}.md`, text: page(title, about, json) },
+    ]
+  })
+}
+
+function page(title: string, about: string, schema: SchemaNode): string {
+  return [
+    `# ${title}`,
+    '',
+    about,
+    '',
+    'Written by `npm run docs:schema`; change the zod schemas, not this page. `[]` marks a list, `(word)` the kind of entry a field belongs to, and “may be left out” a field that a file need not have.',
+    '',
+    ...fieldLines(schema),
+    '',
+  ].join('\n')
+}
