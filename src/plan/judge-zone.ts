@@ -114,6 +114,7 @@ function coverFacts({ evidence, facts, scores, plan }: Judging): CoverFacts {
     slopeDegMean: zone.slopeDegMean,
     slopeDegSteep: zone.slopeDegSteep,
     slopeAreaM2: zone.slopeAreaM2,
+    planAreaM2: zone.planAreaM2,
     wetness: scores.wetness.value,
     wetDays: facts.wetDays,
     midsummerSunHours: facts.midsummerSunHours,

@@ -5,6 +5,7 @@ import type { CoverTables, Machine } from './cover.schema'
 import { judgeMachines } from './machines'
 import { holds, measured } from './measured'
 import { REFUSED, refusalFor, workLimit, type Case } from './refusals'
+import { terracesOn } from './terrace'
 
 /**
  * What one zone can carry: every machine and every cover judged, the best suggested. A person's choice stands even where
@@ -35,6 +36,7 @@ export function coverOf(
     suggested,
     chosen: choice ?? suggested,
     chosenByPerson: choice !== undefined,
+    terraces: openTo('terrace', options) ? terracesOn(zone, tables.limits.terraces) : [],
   }
 }
 
@@ -71,6 +73,10 @@ const coverNames: Readonly<Record<CoverKind, string>> = {
   trees: 'trees',
   terrace: 'terraces',
   leave: 'leaving it alone',
+}
+
+function openTo(cover: CoverKind, options: readonly CoverOption[]): boolean {
+  return options.some(({ kind, verdict }) => kind === cover && verdict !== 'refused')
 }
 
 function pointLines(kind: CoverKind, { facts, tables }: Case): AccountLine[] {

@@ -52,7 +52,7 @@ const machineSchema = z.strictObject({
 /** data/care/machines.json. */
 export const machinesSchema = z.array(machineSchema).min(1)
 
-/** data/cover/limits.json: limits of work, and where a cover is refused. */
+/** data/cover/limits.json: limits of work, where a cover is refused, and what terraces are measured by. */
 export const coverLimitsSchema = z.strictObject({
   work: z.array(
     z.strictObject({
@@ -74,6 +74,26 @@ export const coverLimitsSchema = z.strictObject({
       source: z.string(),
     }),
   ),
+  terraces: z.strictObject({
+    treads: z
+      .array(
+        z.strictObject({
+          id: z.string(),
+          treadM: z.number().positive().max(10).describe('level ground from one step to the next [m]'),
+          because: z.string().min(10),
+          source: z.string(),
+        }),
+      )
+      .min(1),
+    steps: z.array(
+      z.strictObject({
+        id: z.string(),
+        aboveM: z.number().min(0).describe('said where the highest step is above this [m]'),
+        text: z.string().min(10),
+        source: z.string(),
+      }),
+    ),
+  }),
 })
 
 /** data/cover/rules.json: points for and against a cover. */

@@ -34,6 +34,31 @@ export interface ZoneCover {
   /** What stands: the person's choice, or the suggestion. */
   readonly chosen: CoverKind
   readonly chosenByPerson: boolean
+  /** What terraces of each width would do to the ground; none where terraces are refused. */
+  readonly terraces: readonly TerraceFigures[]
+}
+
+/** What one width of terrace does to the ground of a zone: geometry only, never a design. */
+export interface TerraceFigures {
+  readonly id: string
+  /** Level ground from one step to the next [m]. */
+  readonly treadM: number
+  /** What the width has room for. */
+  readonly because: string
+  readonly source: string
+  /** Height of a step where the ground is as steep as the zone's mean [m]. */
+  readonly stepM: number
+  /** Height of a step in the zone's steep part [m]: cautions go by this one. */
+  readonly stepSteepM: number
+  /** Ground cut from the back half of a tread and laid on its front half [m³ per metre of terrace]. */
+  readonly cutM3PerM: number
+  /** Ground cut over the whole zone [m³]; as much is filled. */
+  readonly cutM3: number
+  /** Level ground for plants, the steps being upright [m²]. */
+  readonly levelM2: number
+  /** Level ground over the slope area it is cut from, 0 to 1. */
+  readonly levelShare: number
+  readonly cautions: readonly Caution[]
 }
 
 export interface MachineVerdict {
@@ -54,6 +79,7 @@ export interface CoverFacts {
   /** Nine tenths of the zone are no steeper [°]. */
   readonly slopeDegSteep: number
   readonly slopeAreaM2: number
+  readonly planAreaM2: number
   /** Wetness score, 0 parched to 100 soaked. */
   readonly wetness: number
   /** Days a year with the root zone above field capacity [d]. */

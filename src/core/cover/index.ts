@@ -7,6 +7,7 @@ export {
   type CoverOption,
   type MachineVerdict,
   type MowingVerdict,
+  type TerraceFigures,
   type ZoneCover,
 } from './cover.types'
 export {

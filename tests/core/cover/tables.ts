@@ -29,6 +29,7 @@ export const zone = (changes: Partial<CoverFacts> = {}): CoverFacts => ({
   slopeDegMean: 9,
   slopeDegSteep: 10,
   slopeAreaM2: 120,
+  planAreaM2: 118.5,
   wetness: 50,
   wetDays: 60,
   midsummerSunHours: 10,

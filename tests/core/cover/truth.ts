@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs'
 import { z } from 'zod'
 
 const deg = z.object({ deg: z.number() })
+const height = z.object({ aboveM: z.number(), aboveIn: z.number() })
 const rise = z.object({ riseOverRun: z.number() })
 const bank = z.object({ desirablePercent: z.number(), extremePercent: z.number() })
 
@@ -19,6 +20,8 @@ export const truth = z
     grassedBank: bank,
     plantedBank: bank,
     cutAndFill: rise,
+    stepDesigned: height,
+    stepPermit: height,
     soilForTreesM: z.object({ median: z.number() }),
   })
   .parse(JSON.parse(readFileSync('tests/truth/cover-practice.json', 'utf8')))
