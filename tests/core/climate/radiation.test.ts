@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { months } from '#core/units'
 import { representativeDays } from '#core/sun'
-import { diffuseShare } from '../../../src/core/climate/diffuseShare'
+import { diffuseShare } from '../../../src/core/climate/diffuse-share'
 import { daylightHours, extraterrestrialMjPerM2 } from '../../../src/core/climate/extraterrestrial'
-import { clearnessFromTemperature, clearSkyShare } from '../../../src/core/climate/solarFromTemperature'
-import { realSkyRatio } from '../../../src/core/climate/sunRatios'
-import { readTruth } from './readTruth'
+import { clearnessFromTemperature, clearSkyShare } from '../../../src/core/climate/solar-from-temperature'
+import { realSkyRatio } from '../../../src/core/climate/sun-ratios'
+import { readTruth } from './read-truth'
 
 const fao = readTruth<{
   dayOf15th: number[]

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { dayOnPlane } from '../../../src/core/sun/sunOnGround'
-import { readTruth } from './readTruth'
+import { dayOnPlane } from '../../../src/core/sun/sun-on-ground'
+import { readTruth } from './read-truth'
 import { tolerances } from './tolerances'
 
 type Quantity = 'beam' | 'diffuse' | 'reflected' | 'global' | 'hours'

@@ -1,6 +1,6 @@
 import type { MonthClimate } from './climate.types'
-import { keptSunlightMjPerM2 } from './netRadiation'
-import { penmanMonteithMmPerDay } from './penmanMonteith'
+import { keptSunlightMjPerM2 } from './net-radiation'
+import { penmanMonteithMmPerDay } from './penman-monteith'
 
 /**
  * Reference evapotranspiration on a slope, per m² of PLAN so that it can be set against rain. Only the sunlight is

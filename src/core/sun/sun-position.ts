@@ -1,6 +1,6 @@
 import { getPosition } from 'suncalc'
 import { toDegrees, toRadians, wholeCircleDeg } from '#core/units'
-import { withinRange } from './withinRange'
+import { withinRange } from './within-range'
 
 /** Where the sun stands. */
 export interface SunPosition {

@@ -1,6 +1,6 @@
 import type { GridFrame } from '#core/geometry'
 import { toDegrees } from '#core/units'
-import { sweepGround, type SweptLine } from './sweepGround'
+import { sweepGround, type SweptLine } from './sweep-ground'
 import type { ShadingGround } from './sun.types'
 
 /** Angle given where there is no ground in the direction [°]. */

@@ -1,6 +1,6 @@
-import type { CellPlanes } from './cellPlanes'
+import type { CellPlanes } from './cell-planes'
 import type { DayOnGround } from './sun.types'
-import type { SunStep } from './sunSteps'
+import type { SunStep } from './sun-steps'
 
 /** What a day's light falls on. */
 export interface Collecting {

@@ -1,5 +1,5 @@
 import { getTimes } from 'suncalc'
-import { withinRange } from './withinRange'
+import { withinRange } from './within-range'
 
 /** The sun's day at a place. */
 export interface SunEvents {

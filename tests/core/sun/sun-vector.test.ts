@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { toDegrees, toRadians, wholeCircleDeg } from '#core/units'
-import { incidenceDeg, squareTo, sunAtHourAngle } from '../../../src/core/sun/sunVector'
+import { incidenceDeg, squareTo, sunAtHourAngle } from '../../../src/core/sun/sun-vector'
 
 const sunAt = (latitudeDeg: number, declinationDeg: number, hourAngleDeg: number) =>
   sunAtHourAngle(toRadians(latitudeDeg), toRadians(declinationDeg), toRadians(hourAngleDeg))

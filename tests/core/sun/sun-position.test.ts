@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { sunEvents, sunPosition } from '#core/sun'
-import { directionTo, incidenceDeg, squareTo } from '../../../src/core/sun/sunVector'
+import { directionTo, incidenceDeg, squareTo } from '../../../src/core/sun/sun-vector'
 import { tolerances } from './tolerances'
 
 const golden = { latitudeDeg: 39.742476, longitudeDeg: -105.1786 }

@@ -1,11 +1,11 @@
 import { eachMonth, type Twelve } from '#core/units'
-import { cellPlanes } from './cellPlanes'
-import { collectDay, type Collecting } from './collectDay'
-import { openSky, requireFit } from './dayOnGround'
-import { representativeDays } from './representativeDays'
-import { requireSite } from './requireSite'
+import { cellPlanes } from './cell-planes'
+import { collectDay, type Collecting } from './collect-day'
+import { openSky, requireFit } from './day-on-ground'
+import { representativeDays } from './representative-days'
+import { requireSite } from './require-site'
 import { litOverSkyline, skylinesAround } from './skylines'
-import { skyView } from './skyView'
+import { skyView } from './sky-view'
 import type {
   DayChoice,
   DayOnGround,
@@ -15,7 +15,7 @@ import type {
   SunSite,
   TiltedCells,
 } from './sun.types'
-import { sunSteps } from './sunSteps'
+import { sunSteps } from './sun-steps'
 
 /**
  * Sun on every cell for twelve clear days that stand for their months, ground shading itself.

@@ -1,8 +1,8 @@
 import { toRadians } from '#core/units'
-import { clearSky } from './clearSky'
-import { daySun, sunsetHourAngleRad } from './daySun'
+import { clearSky } from './clear-sky'
+import { daySun, sunsetHourAngleRad } from './day-sun'
 import type { DayChoice } from './sun.types'
-import { sunAtHourAngle, type Direction } from './sunVector'
+import { sunAtHourAngle, type Direction } from './sun-vector'
 
 /** The sun for one short time of a clear day. */
 export interface SunStep {

@@ -1,4 +1,4 @@
-import { squareTo } from './sunVector'
+import { squareTo } from './sun-vector'
 import type { TiltedCells } from './sun.types'
 
 /** Cells as small planes, ready for the sun. Cells outside the plot are all zero and so collect nothing. */

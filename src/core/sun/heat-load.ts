@@ -1,5 +1,5 @@
 import { bearingGapDeg, toRadians } from '#core/units'
-import { withinRange } from './withinRange'
+import { withinRange } from './within-range'
 
 /** Direction in which afternoon heat makes a slope of the northern hemisphere warmest [°] (McCune & Keon 2002). */
 const WARMEST_NORTH_DEG = 225

@@ -1,11 +1,11 @@
-import { castShade } from './castShade'
-import { cellPlanes, type CellPlanes } from './cellPlanes'
-import { collectDay } from './collectDay'
-import { requireDay } from './requireSite'
+import { castShade } from './cast-shade'
+import { cellPlanes, type CellPlanes } from './cell-planes'
+import { collectDay } from './collect-day'
+import { requireDay } from './require-site'
 import { skylinesAround } from './skylines'
-import { skyView } from './skyView'
+import { skyView } from './sky-view'
 import type { DayChoice, DayOnGround, ShadingGround, TiltedCells } from './sun.types'
-import { sunSteps } from './sunSteps'
+import { sunSteps } from './sun-steps'
 
 /**
  * Sun on every cell on one clear day, ground shading itself.

@@ -6,13 +6,13 @@ import {
   saturationKPa,
   saturationRiseKPaPerC,
 } from '../../../src/core/climate/air'
-import { hargreavesMmPerDay } from '../../../src/core/climate/hargreavesEt'
-import { keptSunlightMjPerM2, netLongwaveMjPerM2 } from '../../../src/core/climate/netRadiation'
-import { penmanMonteithMmPerDay, type DrawingWeather } from '../../../src/core/climate/penmanMonteith'
-import { clearSkyShare } from '../../../src/core/climate/solarFromTemperature'
+import { hargreavesMmPerDay } from '../../../src/core/climate/hargreaves-et'
+import { keptSunlightMjPerM2, netLongwaveMjPerM2 } from '../../../src/core/climate/net-radiation'
+import { penmanMonteithMmPerDay, type DrawingWeather } from '../../../src/core/climate/penman-monteith'
+import { clearSkyShare } from '../../../src/core/climate/solar-from-temperature'
 import { extraterrestrialMjPerM2 } from '../../../src/core/climate/extraterrestrial'
 import { representativeDays } from '#core/sun'
-import { readTruth } from './readTruth'
+import { readTruth } from './read-truth'
 
 const { cabinda } = readTruth<{
   cabinda: {

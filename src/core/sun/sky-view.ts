@@ -1,4 +1,4 @@
-import type { CellPlanes } from './cellPlanes'
+import type { CellPlanes } from './cell-planes'
 import { bearingRad, type Skylines } from './skylines'
 
 /**

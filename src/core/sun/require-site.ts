@@ -1,5 +1,5 @@
 import type { DayChoice, SunSite } from './sun.types'
-import { withinRange } from './withinRange'
+import { withinRange } from './within-range'
 
 /**
  * Refuses a site that is off the globe or has impossible air.

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
 import { toDegrees, toRadians } from '#core/units'
-import { cellPlanes } from '../../../src/core/sun/cellPlanes'
-import { collectDay } from '../../../src/core/sun/collectDay'
-import { sunsetHourAngleRad } from '../../../src/core/sun/daySun'
-import { openSky } from '../../../src/core/sun/dayOnGround'
-import { sunAtHourAngle } from '../../../src/core/sun/sunVector'
-import { readTruth } from './readTruth'
+import { cellPlanes } from '../../../src/core/sun/cell-planes'
+import { collectDay } from '../../../src/core/sun/collect-day'
+import { sunsetHourAngleRad } from '../../../src/core/sun/day-sun'
+import { openSky } from '../../../src/core/sun/day-on-ground'
+import { sunAtHourAngle } from '../../../src/core/sun/sun-vector'
+import { readTruth } from './read-truth'
 
 const truth = readTruth<{ latitudeDeg: number; planes: number[][]; days: Record<string, number[]> }>(
   'sun-no-air',

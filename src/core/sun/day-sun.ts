@@ -1,4 +1,4 @@
-import { withinRange } from './withinRange'
+import { withinRange } from './within-range'
 
 /** What the sun does not change in the course of a day. */
 export interface DaySun {
