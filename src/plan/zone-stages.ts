@@ -63,7 +63,7 @@ function soilAt(soilOf: readonly SoilProperties[], index: number): SoilPropertie
 }
 
 /** What the sky gives open level ground. */
-function skyOf(climate: Twelve<MonthClimate>): WaterClimate {
+export function skyOf(climate: Twelve<MonthClimate>): WaterClimate {
   return {
     rainMm: eachMonth((month) => climate[month].rainMm),
     referenceEtMm: eachMonth((month) => climate[month].referenceEtMmPerDay * daysInMonth[month]),
