@@ -55,7 +55,7 @@ export interface GradientProfile {
   readonly line: string
   readonly figures: readonly SlopeFigure[]
   /** Place of a slope [px from the strip's top]. */
-  y(slopeDeg: number): number
+  readonly y: (slopeDeg: number) => number
 }
 
 /** Slope along the section as a filled profile, in even steps of colour. */

@@ -39,7 +39,7 @@ function isOneOf(group: readonly number[], month: Month): boolean {
 }
 
 export function sumOf(values: Twelve<number>, row: TimeRow): number {
-  return row.months.reduce((total, month) => total + values[month], 0)
+  return row.months.reduce<number>((total, month) => total + values[month], 0)
 }
 
 export function meanOf(values: Twelve<number>, row: TimeRow): number {

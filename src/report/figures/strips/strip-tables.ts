@@ -1,5 +1,5 @@
 import { cubicMetres, degrees, hours } from '../../drawing/measures'
-import { coverWords, verdictWords } from '../section/verdict-words'
+import { coverWords, verdictWords } from '../../figures/section/verdict-words'
 import { amountWords, layerRows } from './planting-lines'
 import { dayWords } from './matrix-cells'
 import { meanOf, timeRows, type TimeStep } from './season-rows'

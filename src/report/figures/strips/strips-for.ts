@@ -44,27 +44,19 @@ export function stripsFor(question: Question): readonly ShownStrip[] {
   return strips[question]
 }
 
+const tables: Readonly<Record<StripId, (view: StripView, step: TimeStep) => TableTwin>> = {
+  gradient: gradientTable,
+  mowing: mowingTable,
+  wetness: wetnessTable,
+  sun: sunTable,
+  soil: soilTable,
+  passing: passingTable,
+  cover: coverTable,
+  planting: plantingTable,
+  hours: hoursTable,
+}
+
 /** The table twin of a strip as it is shown. */
 export function stripTable(view: StripView, { id, props }: ShownStrip): TableTwin {
-  const step = props.step ?? 'seasons'
-  switch (id) {
-    case 'gradient':
-      return gradientTable(view)
-    case 'mowing':
-      return mowingTable(view)
-    case 'wetness':
-      return wetnessTable(view, step)
-    case 'sun':
-      return sunTable(view, step)
-    case 'soil':
-      return soilTable(view)
-    case 'passing':
-      return passingTable(view)
-    case 'cover':
-      return coverTable(view)
-    case 'planting':
-      return plantingTable(view)
-    case 'hours':
-      return hoursTable(view)
-  }
+  return tables[id](view, props.step ?? 'seasons')
 }
