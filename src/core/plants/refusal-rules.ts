@@ -103,7 +103,7 @@ export const refusalRules: readonly RefusalRule[] = [
     id: 'waterlogged',
     refuses: ({ plant, site }) => site.wetDays > wetDaysBorne(plant.waterlogging, site.texture),
     because: ({ plant, site }) =>
-      `The root zone is full of water on ${Math.round(site.wetDays)} days a year; the plant bears about ${wetDaysBorne(plant.waterlogging, site.texture)}.`,
+      `Roots are short of air on ${Math.round(site.wetDays)} days a year; the plant bears about ${wetDaysBorne(plant.waterlogging, site.texture)}.`,
     source: 'own-judgement',
   },
   {
