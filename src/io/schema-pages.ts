@@ -2,6 +2,7 @@ import { planSchema } from '#plan'
 import { z } from 'zod'
 import { findingsSchema } from './findings.schema'
 import { fieldLines, type SchemaNode } from './schema-lines'
+import { spotsSchema } from './spots.schema'
 
 /** A file of docs/schema. */
 export interface SchemaPage {
@@ -29,6 +30,13 @@ const formats: readonly {
     about:
       'Everything that follows from a plan, as `lynchet assess PLAN --json` writes it. Keys always stand in this order, numbers are rounded to the decimals given, and null stands where nothing is known. It is written anew from the plan whenever it is wanted; nothing reads it back.',
     schema: findingsSchema,
+  },
+  {
+    file: 'spots',
+    title: 'The places file',
+    about:
+      'What follows from a table of places, as `lynchet spot FILE.csv --json` writes it, with the level book behind every score.',
+    schema: spotsSchema,
   },
 ]
 

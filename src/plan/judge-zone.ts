@@ -129,13 +129,18 @@ function coverFacts({ evidence, facts, scores, plan }: Judging): CoverFacts {
 const WET_WINTER_FULLNESS = 1
 const DRY_SUMMER_DAYS = 30
 
+/** Whether a place is wet in winter and short of water in summer. */
+export function isWetThenDry({ winterFullness, dryDays }: ScoreFacts): boolean {
+  return winterFullness > WET_WINTER_FULLNESS && dryDays > DRY_SUMMER_DAYS
+}
+
 function siteOf({ evidence, facts, scores, plan }: Judging, tables: Tables): Site {
   const { zone, soil } = evidence
   return {
     zoneId: zone.id,
     wetness: scores.wetness.value,
     moistureClass: moistureClassOf(scores.wetness.value, tables.scores),
-    wetWinterDrySummer: facts.winterFullness > WET_WINTER_FULLNESS && facts.dryDays > DRY_SUMMER_DAYS,
+    wetWinterDrySummer: isWetThenDry(facts),
     wetDays: facts.airlessDays,
     midsummerSunHours: facts.midsummerSunHours,
     lightClass: lightClassOf(facts.midsummerSunHours, tables.scores),

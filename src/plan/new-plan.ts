@@ -41,10 +41,7 @@ export function newPlan(start: PlanStart): Plan {
         name: 'Whole plot',
         assumed: true,
         texture: { by: 'class', class: 'loam' },
-        depthM: 0.6,
-        stonesPercent: 5,
-        organicPercent: 3,
-        compaction: 'normal',
+        ...usualSoil,
       },
     ],
     zones: [],
@@ -60,6 +57,14 @@ export function newPlan(start: PlanStart): Plan {
     overrides: [],
   }
 }
+
+/** What a garden soil is taken to be where nothing more is known of it; own judgement. */
+export const usualSoil = {
+  depthM: 0.6,
+  stonesPercent: 5,
+  organicPercent: 3,
+  compaction: 'normal',
+} as const
 
 /**
  * The listed place closest on the globe.
@@ -117,7 +122,8 @@ const regionBoxes: readonly {
   { region: 'australia-nz', box: [-10, -50, 110, 180] },
 ]
 
-function regionAt(latitudeDeg: number, longitudeDeg: number): PlantRegion {
+/** The plant region of a place on the globe. */
+export function regionAt(latitudeDeg: number, longitudeDeg: number): PlantRegion {
   const within = regionBoxes.find(
     ({ box: [north, south, west, east] }) =>
       latitudeDeg <= north && latitudeDeg >= south && longitudeDeg >= west && longitudeDeg <= east,

@@ -7,7 +7,10 @@ import type { ScoreFacts } from './facts'
 
 /** Findings of the earlier stages about one zone. */
 export interface ZoneEvidence {
-  readonly zone: ZoneFacts
+  readonly zone: Pick<
+    ZoneFacts,
+    'slopeDegMean' | 'slopeDegSteep' | 'position' | 'formDown' | 'formAcross' | 'seasonSunRatio' | 'sunHours'
+  >
   readonly soil: SoilProperties
   readonly water: WaterYear
   /** Twelve months of normals, January first. */
