@@ -26,6 +26,11 @@ export function useCite(): (source: string) => Cited {
 function shortened(cite: string): string {
   const year = /\b(1[89]|20)\d\d\b/.exec(cite)
   if (!year) return cite.split(/[:.;,(]/)[0]?.trim() ?? cite
-  const author = cite.slice(0, year.index).split(/[,;:(]/)[0]?.replace(/\s[A-Z]{1,3}$/, '').trim() ?? ''
+  const author =
+    cite
+      .slice(0, year.index)
+      .split(/[,;:(]/)[0]
+      ?.replace(/\s[A-Z]{1,3}$/, '')
+      .trim() ?? ''
   return `${author} ${year[0]}`.trim()
 }

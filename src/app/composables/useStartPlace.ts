@@ -21,7 +21,11 @@ export function useStartPlace(name: string) {
   function planOn(ground: GroundSurvey): Plan | undefined {
     if (latitudeDeg.value === undefined || longitudeDeg.value === undefined) {
       problems.value = [
-        { where: 'place', what: 'The place is missing.', mend: 'Type latitude and longitude, or choose a place.' },
+        {
+          where: 'place',
+          what: 'The place is missing.',
+          mend: 'Type latitude and longitude, or choose a place.',
+        },
       ]
       return undefined
     }

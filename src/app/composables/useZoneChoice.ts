@@ -25,7 +25,12 @@ export function useZoneChoice(findings: () => Findings) {
   }
 
   /** Puts a plant on the list of wanted or unwanted plants, or takes it off. */
-  function plant(zoneId: string, plantId: string, wish: 'insist' | 'without' | 'neither', name: string): boolean {
+  function plant(
+    zoneId: string,
+    plantId: string,
+    wish: 'insist' | 'without' | 'neither',
+    name: string,
+  ): boolean {
     const words = { insist: 'insist on', without: 'do without', neither: 'leave open' }[wish]
     return decide(`${letterOf(zoneId)}: ${words} ${name}`, (plan) => {
       const before = plan.choices.find((choice) => choice.zoneId === zoneId)
@@ -44,7 +49,9 @@ export function useZoneChoice(findings: () => Findings) {
     name: ScoreName,
     own: { readonly value: number; readonly reason: string } | undefined,
   ): boolean {
-    const what = own ? `set ${name} of ${letterOf(zoneId)} to ${own.value}` : `take our ${name} of ${letterOf(zoneId)}`
+    const what = own
+      ? `set ${name} of ${letterOf(zoneId)} to ${own.value}`
+      : `take our ${name} of ${letterOf(zoneId)}`
     return decide(what, (plan) => withOverride(plan, { zoneId, score: name }, own))
   }
 

@@ -25,7 +25,10 @@ export function useZoneEdit(findings: () => Findings) {
 
   /** Keeps the suggested zones as drawn ones. */
   function takeOver(): boolean {
-    return store.plan !== undefined && settle('keep the suggested zones', withDrawnZones(store.plan, findings().zoning))
+    return (
+      store.plan !== undefined &&
+      settle('keep the suggested zones', withDrawnZones(store.plan, findings().zoning))
+    )
   }
 
   /** Back to suggested zones; choices and scores of one's own go with the drawn ones. */

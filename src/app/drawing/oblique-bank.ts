@@ -73,7 +73,11 @@ export function obliqueBank(bank: BankFigures, widthPx: number, mostHeightPx: nu
   const quad = (from: 0 | 1 | 2): readonly Px[] =>
     [front[from], front[from + 1], back[from + 1], back[from]].flatMap((place) => place ?? [])
   const down = (place: Px): Px => ({ ...place, yPx: at(0, 0, 0).yPx + ROOM.earthPx })
-  const [first, last, lastBack] = [at(0, bank.riseM, 0), at(2 * flatM + runM, 0, 0), at(2 * flatM + runM, 0, deep)]
+  const [first, last, lastBack] = [
+    at(0, bank.riseM, 0),
+    at(2 * flatM + runM, 0, 0),
+    at(2 * flatM + runM, 0, deep),
+  ]
   return {
     topFlat: quad(0),
     face: quad(1),
@@ -101,7 +105,10 @@ interface Spread extends BankFigures {
 function frameFor(bank: Spread, widthPx: number, mostHeightPx: number): Frame {
   const acrossM = bank.runM + 2 * bank.flatM + DEPTH.across * bank.widthM
   const upM = Math.max(bank.riseM + DEPTH.up * bank.widthM + HOUSE_M * 0.6, 0.5)
-  const roomPx = { across: widthPx - ROOM.leftPx - ROOM.rightPx, up: mostHeightPx - ROOM.topPx - ROOM.bottomPx }
+  const roomPx = {
+    across: widthPx - ROOM.leftPx - ROOM.rightPx,
+    up: mostHeightPx - ROOM.topPx - ROOM.bottomPx,
+  }
   const pxPerM = Math.max(0.01, Math.min(roomPx.across / acrossM, roomPx.up / upM))
   const heightPx = Math.ceil(upM * pxPerM + ROOM.topPx + ROOM.bottomPx)
   const zeroPx = heightPx - ROOM.bottomPx
@@ -147,7 +154,11 @@ function house(bank: BankFigures, flatM: number, { at }: Frame): ObliqueBank['ho
   }
 }
 
-function angleOf({ lengthM, riseM }: BankFigures, footM: number, { at, pxPerM }: Frame): ObliqueBank['angle'] {
+function angleOf(
+  { lengthM, riseM }: BankFigures,
+  footM: number,
+  { at, pxPerM }: Frame,
+): ObliqueBank['angle'] {
   const slopeDeg = toDegrees(Math.asin(Math.min(1, riseM / lengthM)))
   const radiusPx = Math.min(96, lengthM * pxPerM * 0.4)
   const foot = at(footM, 0, 0)
@@ -162,7 +173,12 @@ function dimensions(
   const endM = 2 * flatM + runM
   const deepPx = { xPx: 8, yPx: ROOM.earthPx + 12 }
   return [
-    dimension(at(flatM, bank.riseM, 0), at(flatM + runM, 0, 0), { xPx: 9, yPx: -18 }, `${figure(bank.lengthM)} m`),
+    dimension(
+      at(flatM, bank.riseM, 0),
+      at(flatM + runM, 0, 0),
+      { xPx: 9, yPx: -18 },
+      `${figure(bank.lengthM)} m`,
+    ),
     dimension(at(0, 0, 0), at(0, bank.riseM, 0), { xPx: -32, yPx: 0 }, `${figure(bank.riseM)} m`),
     dimension(at(endM, 0, 0), at(endM, 0, bank.widthM), deepPx, `${figure(bank.widthM)} m`),
   ]

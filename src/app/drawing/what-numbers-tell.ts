@@ -49,8 +49,10 @@ export function firstFigures(bank: NumberedBank, machines: readonly Machine[]): 
     midsummerHours: hours(south ? 11 : 5),
     midwinterHours: hours(south ? 5 : 11),
     mayMow: machines.filter(({ limitDeg }) => slopeDeg <= limitDeg).map(({ name }) => name),
-    doubtDeg: (angleDeg(riseM + RISE_DOUBT_M, lengthM) - angleDeg(Math.max(0, riseM - RISE_DOUBT_M), lengthM)) / 2,
+    doubtDeg:
+      (angleDeg(riseM + RISE_DOUBT_M, lengthM) - angleDeg(Math.max(0, riseM - RISE_DOUBT_M), lengthM)) / 2,
   }
 }
 
-const angleDeg = (riseM: number, lengthM: number): number => toDegrees(Math.asin(Math.min(1, riseM / lengthM)))
+const angleDeg = (riseM: number, lengthM: number): number =>
+  toDegrees(Math.asin(Math.min(1, riseM / lengthM)))

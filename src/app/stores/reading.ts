@@ -12,7 +12,11 @@ export interface Reading {
 }
 
 /** What is read at a distance from the top edge, to the question that is asked. */
-export function readingAt(findings: Findings, atM: number, asked: { question: QuestionId; month: number }): Reading {
+export function readingAt(
+  findings: Findings,
+  atM: number,
+  asked: { question: QuestionId; month: number },
+): Reading {
   const { stations } = findings.terrain.section
   const station = stations.reduce((best, one) =>
     Math.abs(one.distanceM - atM) < Math.abs(best.distanceM - atM) ? one : best,
@@ -47,7 +51,10 @@ function answerAt(
   const water = findings.water.units.find(({ id }) => id === zoneId)
   switch (question) {
     case 'water':
-      return water && `${sum(water.months.map(({ wetDays }) => wetDays))} wet and ${sum(water.months.map(({ dryDays }) => dryDays))} dry days a year`
+      return (
+        water &&
+        `${sum(water.months.map(({ wetDays }) => wetDays))} wet and ${sum(water.months.map(({ dryDays }) => dryDays))} dry days a year`
+      )
     case 'sun':
       return `${sunH.toFixed(1)} h of sun on a clear ${monthNames[at]} day`
     case 'hold':

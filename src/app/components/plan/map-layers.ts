@@ -1,5 +1,5 @@
 import L from 'leaflet'
-import type { PlanPoint, Ring } from '#core/geometry'
+import { pointInRing, type PlanPoint, type Ring } from '#core/geometry'
 import type { PlanView } from '#report'
 
 /** A place of the plot on the map: metres north are its latitude, metres east its longitude. */
@@ -18,7 +18,11 @@ export interface LayerEvents {
 }
 
 /** Everything of the plan that is drawn under the editing marks. */
-export function planLayers(view: PlanView, pickedZone: string | undefined, events: LayerEvents): L.LayerGroup {
+export function planLayers(
+  view: PlanView,
+  pickedZone: string | undefined,
+  events: LayerEvents,
+): L.LayerGroup {
   return L.layerGroup([
     L.polygon(ringOnMap(view.boundary), { className: 'map-boundary', interactive: false }),
     ...contourLayers(view),
@@ -28,15 +32,30 @@ export function planLayers(view: PlanView, pickedZone: string | undefined, event
   ])
 }
 
-function contourLayers({ contours }: PlanView): L.Layer[] {
+function contourLayers({ contours, boundary }: PlanView): L.Layer[] {
   return contours.flatMap((line) =>
-    line.rings.map((ring) =>
-      L.polyline(ringOnMap(ring), {
-        className: line.main ? 'map-contour main' : 'map-contour',
-        interactive: false,
-      }),
-    ),
+    line.rings
+      .flatMap((ring) => runsInside(ring, boundary))
+      .map((run) =>
+        L.polyline(ringOnMap(run), {
+          className: line.main ? 'map-contour main' : 'map-contour',
+          interactive: false,
+        }),
+      ),
   )
+}
+
+/** The stretches of a line that lie on the plot. */
+function runsInside(line: Ring, boundary: Ring): PlanPoint[][] {
+  const runs = line.reduce<PlanPoint[][]>(
+    (sofar, place) => {
+      if (pointInRing(place, boundary)) sofar.at(-1)?.push(place)
+      else if ((sofar.at(-1)?.length ?? 0) > 0) sofar.push([])
+      return sofar
+    },
+    [[]],
+  )
+  return runs.filter((run) => run.length > 1)
 }
 
 function zoneLayers({ zones }: PlanView, pickedZone: string | undefined, { pick }: LayerEvents): L.Layer[] {
@@ -47,7 +66,11 @@ function zoneLayers({ zones }: PlanView, pickedZone: string | undefined, { pick 
       bubblingMouseEvents: true,
     }).on('click', () => pick(zone.id))
     const label = L.marker(outline.getBounds().getCenter(), {
-      icon: L.divIcon({ className: picked ? 'map-letter picked' : 'map-letter', html: zone.letter, iconSize: [26, 26] }),
+      icon: L.divIcon({
+        className: picked ? 'map-letter picked' : 'map-letter',
+        html: zone.letter,
+        iconSize: [26, 26],
+      }),
       title: `Zone ${zone.letter}`,
       alt: `Zone ${zone.letter}`,
     }).on('click', () => pick(zone.id))
