@@ -15,6 +15,7 @@ export function stripView(plan: Plan, findings: Findings): StripView {
     }),
     stations: stationsOf(findings),
     machines: (findings.zones[0]?.cover.machines ?? []).map(({ name, limitDeg }) => ({ name, limitDeg })),
+    openSunHours: eachMonth((month) => findings.sun.openLevel[month].sunHours),
     hoursAvailable: plan.brief.hoursPerYear,
   }
 }
@@ -29,18 +30,20 @@ function stationsOf({ terrain, sun }: Findings): StripStation[] {
 
 function zoneOf(facts: ZoneFacts, own: ZoneFindings, findings: Findings): StripZone {
   const { id, letter, name, spans, slopeDegMean, slopeDegSteep, planAreaM2, slopeAreaM2, sunHours } = facts
+  const { aspectDeg } = facts
   const { soil, cover } = own
   const water = findings.water.units.find((unit) => unit.id === id)?.months
   const monthly = (take: (month: WaterMonth) => number) =>
     eachMonth((month) => (water ? take(water[month]) : 0))
   return {
-    ...{ id, letter, name, spans, slopeDegMean, slopeDegSteep, planAreaM2, slopeAreaM2, sunHours },
+    ...{ id, letter, name, spans, slopeDegMean, slopeDegSteep, planAreaM2, slopeAreaM2, sunHours, aspectDeg },
     soil: {
       texture: soil.textureClass,
       depthM: soil.depthM,
       stonesPercent: soil.stonesPercent,
       availableMm: soil.availableWaterMm,
     },
+    scores: own.scores,
     mowing: cover.mowing,
     suggested: cover.suggested,
     chosen: cover.chosen,

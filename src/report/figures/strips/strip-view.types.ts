@@ -1,5 +1,6 @@
 import type { CoverKind, MowingVerdict } from '#core/cover'
 import type { MixLine } from '#core/plants'
+import type { Scores } from '#core/scores'
 import type { TextureClass } from '#core/soil'
 import type { Twelve } from '#core/units'
 import type { MachineLimit, Stretch } from '../../section-view.types'
@@ -11,6 +12,8 @@ export interface StripView {
   readonly zones: readonly StripZone[]
   readonly stations: readonly StripStation[]
   readonly machines: readonly MachineLimit[]
+  /** Direct sun on open level ground [h]. */
+  readonly openSunHours: Twelve<number>
   /** Hours of care available [h a year]; undefined when not said. */
   readonly hoursAvailable: number | undefined
 }
@@ -32,6 +35,8 @@ export interface StripZone {
   readonly slopeDegMean: number
   /** Nine tenths of the zone are no steeper [°]. */
   readonly slopeDegSteep: number
+  /** Direction the zone faces, clockwise from true north [°]; undefined on level ground. */
+  readonly aspectDeg: number | undefined
   readonly planAreaM2: number
   readonly slopeAreaM2: number
   readonly soil: {
@@ -40,6 +45,7 @@ export interface StripZone {
     readonly stonesPercent: number
     readonly availableMm: number
   }
+  readonly scores: Scores
   readonly mowing: MowingVerdict
   readonly suggested: CoverKind
   readonly chosen: CoverKind

@@ -51,7 +51,13 @@ export function groundSheet(view: YearView, widthPx: number, month: Month | unde
   return {
     ...{ axis, bands, topPx, numbered },
     wetness: wetnessBands(bands, axis),
-    words: compact ? [] : fieldWords(bands, axis, bands.flatMap(blockBoxes)),
+    words: compact
+      ? []
+      : fieldWords(
+          bands,
+          axis,
+          bands.flatMap((band) => [...blockBoxes(band), edgeOf(band, widthPx)]),
+        ),
     bottomPx: last ? last.topPx + last.tallPx : topPx,
     trueLengths: isTrue(bands),
   }
@@ -101,6 +107,11 @@ export function blockBox(band: GroundBand, block: LaneBlock): Box {
 export function laneTopPx(band: GroundBand, block: LaneBlock): number {
   const usedPx = laneCount(band.blocks) * LANE_PX
   return band.topPx + (band.tallPx - usedPx) / 2 + block.lane * LANE_PX
+}
+
+/** The line between two zones, kept clear of words. */
+function edgeOf({ topPx }: GroundBand, widthPx: number): Box {
+  return { leftPx: 0, rightPx: widthPx, topPx: topPx - 1, bottomPx: topPx + 1 }
 }
 
 function blockBoxes(band: GroundBand): Box[] {

@@ -66,7 +66,7 @@ function joins(to: JobRun['to'], job: Job): boolean {
 export type RunWords = (run: JobRun) => string
 
 export function fullWords(run: JobRun): string {
-  return `${run.what}${run.times > 1 ? `, ${run.times} times` : ''}, ${timeWords(run.hours)}`
+  return `${run.what}${run.times === 1 ? '' : run.times === 2 ? ' twice' : `, ${run.times} times`}, ${timeWords(run.hours)}`
 }
 
 /** Everything written into a zone's band, packed into lanes so that nothing touches. */

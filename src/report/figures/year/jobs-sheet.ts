@@ -144,7 +144,7 @@ function writtenMonth(zone: YearZone, month: Month, widthPx: number): MonthWords
   return [
     ...off,
     ...(off.length === 0 ? title('nothing', 'Nothing') : []),
-    ...note(nextWords(zone, month), 2),
+    ...note(nextWords(zone, month), 3),
   ]
 }
 
