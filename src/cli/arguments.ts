@@ -16,6 +16,7 @@ const textOptions = [
   'plants',
   'plant',
   'region',
+  'law',
   'date',
   'sky',
   'linke',

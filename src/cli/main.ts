@@ -18,7 +18,7 @@ async function run(line: readonly string[]): Promise<number> {
     terminal.print(manual)
     return exitCodes.done
   }
-  const command = name === undefined ? undefined : commands[name]
+  const command = name === undefined ? undefined : commands.get(name)
   if (!command)
     throw new UsageError(name === undefined ? 'Say what to do.' : `There is no command “${name}”.`)
   return command({ ...given, words }, terminal)

@@ -151,6 +151,7 @@ const waterMonth = z.strictObject({
   fullness: figure('available water over what the soil can hold for plants', { unit: 'ratio', decimals: 4 }),
   dryDays: figure('days too dry for plants', { unit: 'd', decimals: 1, least: 0, most: 31 }),
   wetDays: figure('days above field capacity', { unit: 'd', decimals: 1, least: 0, most: 31 }),
+  airlessDays: figure('days when roots are short of air', { unit: 'd', decimals: 1, least: 0, most: 31 }),
 })
 
 const soilLoss = z.strictObject({
