@@ -35,7 +35,8 @@ export function sunRatios(
   withinRange('sunRatios: albedo [1]', albedo, 0, 1)
   if (slopeDeg.length !== sun.skyView.length)
     throw new RangeError(`sunRatios: slopes must have ${sun.skyView.length} cells, got ${slopeDeg.length}`)
-  return eachMonth((month) => monthRatios(sun, year[month], { month, slopeDeg, albedo }))
+  const planShare = slopeDeg.map((deg) => Math.cos(toRadians(deg)))
+  return eachMonth((month) => monthRatios(sun, year[month], { month, planShare, albedo }))
 }
 
 /**
@@ -52,21 +53,28 @@ export function realSkyRatio(sky: SkyOnSlope): number {
 
 interface Ground {
   readonly month: Month
-  readonly slopeDeg: Float64Array
+  /** Plan area over slope area of each cell [1]. */
+  readonly planShare: Float64Array
   readonly albedo: number
 }
 
 function monthRatios(
   sun: SunOnGround,
   { diffuseShare }: MonthClimate,
-  { month, slopeDeg, albedo }: Ground,
+  { month, planShare, albedo }: Ground,
 ): Float32Array {
   const levelBeam = sun.openLevel[month].beamWhPerM2
-  return sun.skyView.map((skyView, cell) => {
-    if (skyView === 0) return 0
-    if (levelBeam === 0) return 1
-    const beamRatio = sun.beamWhPerM2[month][cell]! / levelBeam
-    const onSlope = realSkyRatio({ beamRatio, diffuseShare, skyView, albedo })
-    return onSlope / Math.cos(toRadians(slopeDeg[cell]!))
-  })
+  const beamWhPerM2 = sun.beamWhPerM2[month]
+  const ratios = new Float32Array(planShare.length)
+  for (let cell = 0; cell < ratios.length; cell += 1) {
+    const skyView = sun.skyView[cell]!
+    if (skyView === 0) continue
+    if (levelBeam === 0) {
+      ratios[cell] = 1
+      continue
+    }
+    const beamRatio = beamWhPerM2[cell]! / levelBeam
+    ratios[cell] = realSkyRatio({ beamRatio, diffuseShare, skyView, albedo }) / planShare[cell]!
+  }
+  return ratios
 }

@@ -3,6 +3,9 @@ import type { Plant } from './plant.schema'
 /** Words that stand between a species and a kind within it. */
 const RANKS = /^(subsp\.|var\.|f\.|subvar\.|nothosubsp\.|group\b|'|‘|\()/
 
+/** A genus and a species and nothing to be put right, as most names are. */
+const TWO_WORDS = /^[A-Z][a-z]+ (?!(?:ssp|subspecies|agg)$)[a-z]+$/
+
 /**
  * A plant name in the one spelling used for comparing: small letters, one sign for hybrids and ranks.
  *
@@ -10,6 +13,7 @@ const RANKS = /^(subsp\.|var\.|f\.|subvar\.|nothosubsp\.|group\b|'|‘|\()/
  * @returns the same name for comparing
  */
 export function plainName(name: string): string {
+  if (TWO_WORDS.test(name)) return name.toLowerCase()
   return name
     .trim()
     .toLowerCase()

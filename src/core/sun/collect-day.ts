@@ -23,10 +23,11 @@ const LOW_SUN_RAD = 0.1
  *
  * @param steps - the day's sun
  * @param on - the cells, the sky they see and what shades them
+ * @param sky - what `seenSky` makes of them; handed in where several days fall on the same cells
  * @returns hours of sun [h] and radiation [Wh/m² of slope], one value per cell
  * @see Hofierka & Suri 2002, after Muneer 1990 for diffuse light on slopes
  */
-export function collectDay(steps: readonly SunStep[], on: Collecting): DayOnGround {
+export function collectDay(steps: readonly SunStep[], on: Collecting, sky = seenSky(on)): DayOnGround {
   const count = on.planes.up.length
   const sums = {
     sunHours: new Float32Array(count),
@@ -34,7 +35,6 @@ export function collectDay(steps: readonly SunStep[], on: Collecting): DayOnGrou
     diffuseWhPerM2: new Float32Array(count),
     reflectedWhPerM2: new Float32Array(count),
   }
-  const sky = seenSky(on)
   const openly = new Float32Array(count).fill(1)
   for (const step of steps) addStep(step, { planes: on.planes, sky, lit: on.litAt?.(step) ?? openly }, sums)
   const skyWh = steps.reduce((sum, step) => sum + step.diffuseWPerM2 * step.hours, 0)
@@ -43,23 +43,35 @@ export function collectDay(steps: readonly SunStep[], on: Collecting): DayOnGrou
 }
 
 /** Muneer's two parts of the sky as each cell sees them, narrowed by the skyline. */
-interface SeenSky {
+export interface SeenSky {
   readonly even: Float64Array
   readonly uneven: Float64Array
   /** Both together on ground in shadow. */
   readonly inShade: Float64Array
 }
 
-function seenSky({ planes, skyView }: Collecting): SeenSky {
-  const part = (value: (own: number, term: number) => number) =>
-    planes.ownSky.map((own, cell) =>
-      own === 0 ? 0 : (value(own, planes.tiltTerm[cell]!) * skyView[cell]!) / own,
-    )
-  return {
-    even: part((own) => own),
-    uneven: part((_, term) => term),
-    inShade: part((own, term) => own + SHADED_TERM * term),
+/**
+ * What cells see of the sky, the same on every day.
+ *
+ * @param on - the cells and the share of the sky that each sees [1]
+ * @returns the parts of the sky, one value per cell [1]
+ */
+export function seenSky(on: Collecting): SeenSky {
+  const { skyView } = on
+  const { ownSky, tiltTerm } = on.planes
+  const even = new Float64Array(ownSky.length)
+  const uneven = new Float64Array(ownSky.length)
+  const inShade = new Float64Array(ownSky.length)
+  for (let cell = 0; cell < ownSky.length; cell += 1) {
+    const own = ownSky[cell]!
+    if (own === 0) continue
+    const term = tiltTerm[cell]!
+    const view = skyView[cell]!
+    even[cell] = (own * view) / own
+    uneven[cell] = (term * view) / own
+    inShade[cell] = ((own + SHADED_TERM * term) * view) / own
   }
+  return { even, uneven, inShade }
 }
 
 // The glow around the sun on a sloping cell, as factors of its level and upright parts [1]; level ground has all of it.

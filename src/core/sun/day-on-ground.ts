@@ -37,7 +37,7 @@ export function dayOnGround(ground: ShadingGround, cells: TiltedCells, choice: D
  * @returns share of the sky [1], one value per cell
  */
 export function openSky(planes: CellPlanes): Float32Array {
-  return Float32Array.from(planes.ownSky)
+  return new Float32Array(planes.ownSky)
 }
 
 /**

@@ -48,8 +48,14 @@ export function skylineTangents(ground: ShadingGround, azimuthDeg: number): Floa
 function lookBack(line: SweptLine, hull: Int32Array): void {
   let size = 0
   for (let sample = 0; sample < line.count; sample += 1) {
-    while (size > 1 && rise(line, sample, hull[size - 1]!) <= rise(line, sample, hull[size - 2]!)) size -= 1
-    line.found[sample] = size === 0 ? -Infinity : rise(line, sample, hull[size - 1]!)
+    let skyline = size === 0 ? -Infinity : rise(line, sample, hull[size - 1]!)
+    while (size > 1) {
+      const before = rise(line, sample, hull[size - 2]!)
+      if (skyline > before) break
+      skyline = before
+      size -= 1
+    }
+    line.found[sample] = skyline
     hull[size] = sample
     size += 1
   }

@@ -1,6 +1,6 @@
 import { eachMonth, type Twelve } from '#core/units'
 import { cellPlanes } from './cell-planes'
-import { collectDay, type Collecting } from './collect-day'
+import { collectDay, seenSky, type Collecting } from './collect-day'
 import { openSky, requireFit } from './day-on-ground'
 import { representativeDays } from './representative-days'
 import { requireSite } from './require-site'
@@ -15,7 +15,7 @@ import type {
   SunSite,
   TiltedCells,
 } from './sun.types'
-import { sunSteps } from './sun-steps'
+import { sunSteps, type SunStep } from './sun-steps'
 
 /**
  * Sun on every cell for twelve clear days that stand for their months, ground shading itself.
@@ -87,7 +87,9 @@ function twelveDays(site: SunSite, on: Collecting): SunOnGround {
     linke: typeof site.linke === 'number' ? site.linke : site.linke[month],
     dayOfYear: representativeDays[month],
   }))
-  const days = eachMonth((month) => collectDay(sunSteps(choices[month]), on))
+  const steps = eachMonth((month) => sunSteps(choices[month]))
+  const sky = seenSky(on)
+  const days = eachMonth((month) => collectDay(steps[month], on, sky))
   const pick = (name: keyof DayOnGround): Twelve<Float32Array> => eachMonth((month) => days[month][name])
   return {
     sunHours: pick('sunHours'),
@@ -95,15 +97,16 @@ function twelveDays(site: SunSite, on: Collecting): SunOnGround {
     diffuseWhPerM2: pick('diffuseWhPerM2'),
     reflectedWhPerM2: pick('reflectedWhPerM2'),
     skyView: on.skyView,
-    openLevel: eachMonth((month) => openLevelDay(choices[month])),
+    openLevel: eachMonth((month) => openLevelDay(choices[month], steps[month])),
   }
 }
 
 // Open level ground, by the same steps.
-function openLevelDay(choice: DayChoice): OpenLevelDay {
-  const day = dayOnPlane({ slopeDeg: 0, aspectDeg: 0 }, choice)
+function openLevelDay({ dayOfYear, albedo }: DayChoice, steps: readonly SunStep[]): OpenLevelDay {
+  const planes = oneCell({ slopeDeg: 0, aspectDeg: 0 })
+  const day = collectDay(steps, { planes, skyView: openSky(planes), albedo, litAt: undefined })
   return {
-    dayOfYear: choice.dayOfYear,
+    dayOfYear,
     sunHours: day.sunHours[0]!,
     beamWhPerM2: day.beamWhPerM2[0]!,
     diffuseWhPerM2: day.diffuseWhPerM2[0]!,

@@ -16,7 +16,9 @@ export function facesDegOf(frame: GridFrame, levelM: Float64Array, share: Float6
   const cells = []
   for (let cell = 0; cell < share.length; cell++) {
     const weight = share[cell] ?? 0
-    if (weight > 0) cells.push({ ...cellCentre(frame, cell), levelM: levelM[cell] ?? 0, weight })
+    if (!(weight > 0)) continue
+    const { eastM, northM } = cellCentre(frame, cell)
+    cells.push({ eastM, northM, levelM: levelM[cell] ?? 0, weight })
   }
   const plane = fitPlane(cells)
   if (!plane || Math.hypot(plane.eastGradient, plane.northGradient) < LEVEL_GRADIENT) return undefined

@@ -13,15 +13,15 @@ export function nearestSource(frame: GridFrame, isSource: Uint8Array): Int32Arra
   const nearest = Int32Array.from(isSource, (source, cell) => (source ? cell : -1))
   const offer = (cell: number, row: number, column: number) => {
     if (row < 0 || row >= rows || column < 0 || column >= columns) return
-    const candidate = nearest[row * columns + column] ?? -1
-    if (candidate < 0) return
-    const held = nearest[cell] ?? -1
+    const candidate = nearest[row * columns + column]!
+    const held = nearest[cell]!
+    if (candidate < 0 || held === candidate) return
     if (held < 0 || squareGap(columns, cell, candidate) < squareGap(columns, cell, held))
       nearest[cell] = candidate
   }
   const sweepRow = (row: number, towards: 1 | -1) => {
     for (let column = 0; column < columns; column++)
-      for (const side of [-1, 0, 1]) offer(row * columns + column, row - towards, column + side)
+      for (let side = -1; side <= 1; side++) offer(row * columns + column, row - towards, column + side)
     for (let column = 0; column < columns; column++) offer(row * columns + column, row, column - 1)
     for (let column = columns - 1; column >= 0; column--) offer(row * columns + column, row, column + 1)
   }

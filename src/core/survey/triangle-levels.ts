@@ -5,6 +5,7 @@ import {
   trianglePlane,
   trianglesOverGrid,
   triangleThicknessM,
+  type GridFrame,
   type Plane,
   type Tin,
 } from '#core/geometry'
@@ -39,27 +40,37 @@ export function triangleLevelsM(
 ): Float64Array {
   const { frame, share } = grid
   const over = trianglesOverGrid(tin, frame)
-  const planes = new Map<number, Plane | undefined>()
-  const planeOf = (triangle: number) => {
-    if (!planes.has(triangle)) planes.set(triangle, trianglePlane(tin, triangle))
-    return planes.get(triangle)
-  }
+  const planes = planesOf(tin, over, frame)
   const beyondM = BEYOND_SHARE * (range.highestM - range.lowestM)
-  const whole = fitPlane(tin.points)
-  const nearest = nearestSource(frame, sources(tin, over))
   const levelM = new Float64Array(share.length)
   for (let cell = 0; cell < share.length; cell++) {
     if (!share[cell]) continue
-    const own = over[cell] ?? -1
-    const plane = planeOf(own >= 0 ? own : (over[nearest[cell] ?? -1] ?? -1)) ?? whole
-    if (!plane) throw new RangeError('triangleLevelsM: the survey needs points beside one line')
-    const levelHereM = levelOnPlaneM(plane, cellCentre(frame, cell))
+    const levelHereM = levelOnPlaneM(planes(cell), cellCentre(frame, cell))
     levelM[cell] =
-      own >= 0
+      over[cell]! >= 0
         ? levelHereM
         : Math.min(range.highestM + beyondM, Math.max(range.lowestM - beyondM, levelHereM))
   }
   return levelM
+}
+
+// The plane that holds at a cell: its own triangle's, the nearest one's, or that of all points together.
+function planesOf(tin: Tin, over: Int32Array, frame: GridFrame): (cell: number) => Plane {
+  const found: (Plane | 'none' | undefined)[] = []
+  const planeOf = (triangle: number) => {
+    const plane = (found[triangle] ??= trianglePlane(tin, triangle) ?? 'none')
+    return plane === 'none' ? undefined : plane
+  }
+  const whole = fitPlane(tin.points)
+  let nearest: Int32Array | undefined
+  return (cell) => {
+    const own = over[cell]!
+    if (own < 0) nearest ??= nearestSource(frame, sources(tin, over))
+    const triangle = own >= 0 ? own : (over[nearest?.[cell] ?? -1] ?? -1)
+    const plane = (triangle >= 0 ? planeOf(triangle) : undefined) ?? whole
+    if (!plane) throw new RangeError('triangleLevelsM: the survey needs points beside one line')
+    return plane
+  }
 }
 
 // Cells under well-shaped triangles: the ones whose plane may be carried outwards.

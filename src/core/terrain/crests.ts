@@ -24,7 +24,7 @@ export interface CrestGround {
  */
 export function crestsM(ground: CrestGround, leastM: number): Float64Array {
   const { ownM, order, hood } = ground
-  const crestM = Float64Array.from(ownM)
+  const crestM = ownM.slice()
   for (const [top, hill] of hillsOfTops(ground, leastM))
     crestM[top] = Math.max(crestM[top] ?? 0, ownM[hill] ?? 0)
   const done = new Uint8Array(ownM.length)

@@ -140,8 +140,8 @@ function sidesNear(surface: Surface): Map<number, Side[]> {
 }
 
 function enter(near: Map<number, Side[]>, frame: GridFrame, side: Side, at: PlanPoint): void {
-  for (const down of [-1, 0, 1])
-    for (const east of [-1, 0, 1]) {
+  for (let down = -1; down <= 1; down++)
+    for (let east = -1; east <= 1; east++) {
       const cell = cellAt(frame, {
         eastM: at.eastM + east * frame.cellM,
         northM: at.northM - down * frame.cellM,

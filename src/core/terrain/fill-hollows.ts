@@ -44,7 +44,7 @@ interface Flood {
 
 // Every cell at the edge of the plot can let water out at its own level.
 function startFlood(levelM: Float64Array, hood: Neighbourhood): Flood {
-  const filledM = Float64Array.from(levelM)
+  const filledM = levelM.slice()
   const wayOut = new Float64Array(levelM.length)
   const reached = new Uint8Array(levelM.length)
   const waiting = new CellHeap(filledM, wayOut)

@@ -21,19 +21,22 @@ export function generalise(values: Float64Array, hood: Neighbourhood, passes: nu
 }
 
 function smoothOnce(from: Float64Array, hood: Neighbourhood): Float64Array {
-  const smooth = Float64Array.from(from)
+  const smooth = from.slice()
   for (let cell = 0; cell < from.length; cell++) {
-    const bits = hood.around[cell] ?? 0
+    const bits = hood.around[cell]!
     if (bits === ALL_AROUND) smooth[cell] = binomialMean(from, cell, hood.columns)
-    else if (bits > 0) smooth[cell] = (from[cell] ?? 0) + changeAt(from, hood, cell)
+    else if (bits > 0) smooth[cell] = from[cell]! + changeAt(from, hood, cell)
   }
   return smooth
 }
 
 function binomialMean(values: Float64Array, cell: number, columns: number): number {
-  const rowOf = (middle: number) =>
-    (values[middle - 1] ?? 0) + 2 * (values[middle] ?? 0) + (values[middle + 1] ?? 0)
-  return (rowOf(cell - columns) + 2 * rowOf(cell) + rowOf(cell + columns)) / 16
+  const north = cell - columns
+  const south = cell + columns
+  const northern = values[north - 1]! + 2 * values[north]! + values[north + 1]!
+  const own = values[cell - 1]! + 2 * values[cell]! + values[cell + 1]!
+  const southern = values[south - 1]! + 2 * values[south]! + values[south + 1]!
+  return (northern + 2 * own + southern) / 16
 }
 
 // The same mean where some neighbours lie outside the plot.

@@ -37,8 +37,9 @@ export function gradients(surface: Surface, hood: Neighbourhood): Gradients {
 
 // Three neighbours on the side of `way` less the three opposite; neighbours run clockwise from north.
 function weightedRise(around: Float64Array, way: number): number {
-  const at = (turn: number) => around[(way + turn + 8) % 8] ?? 0
-  return at(-1) + 2 * at(0) + at(1) - (at(3) + 2 * at(4) + at(5))
+  const ahead = around[(way + 7) % 8]! + 2 * around[way]! + around[(way + 1) % 8]!
+  const behind = around[(way + 3) % 8]! + 2 * around[(way + 4) % 8]! + around[(way + 5) % 8]!
+  return ahead - behind
 }
 
 function fillMissing(around: Float64Array, surface: Surface, hood: Neighbourhood, cell: number): void {

@@ -36,14 +36,23 @@ export interface SlopeForm {
 export function slopeForm(surface: Surface, hood: Neighbourhood, slopes: Gradients): SlopeForm {
   const { cellM } = surface.frame
   const passes = Math.min(MOST_PASSES, Math.max(1, Math.round(2 * (ROUGHNESS_M / cellM) ** 2)))
-  const [r, s, t] = secondDerivatives(surface, hood).map((field) => generalise(field, hood, passes))
-  const [p, q] = [slopes.east, slopes.north].map((field) => generalise(field, hood, passes))
+  const [eastEast, eastNorth, northNorth] = secondDerivatives(surface, hood)
+  const r = generalise(eastEast, hood, passes)
+  const s = generalise(eastNorth, hood, passes)
+  const t = generalise(northNorth, hood, passes)
+  const p = generalise(slopes.east, hood, passes)
+  const q = generalise(slopes.north, hood, passes)
   const down = new Float64Array(hood.inside.length)
   const across = new Float64Array(hood.inside.length)
   for (let cell = 0; cell < down.length; cell++) {
     if (!hood.inside[cell]) continue
-    const at = (field: Float64Array | undefined) => field?.[cell] ?? 0
-    const bends = normalBends({ p: at(p), q: at(q), r: at(r), s: at(s), t: at(t) })
+    const bends = normalBends({
+      p: p[cell]!,
+      q: q[cell]!,
+      r: r[cell]!,
+      s: s[cell]!,
+      t: t[cell]!,
+    })
     down[cell] = bends.down
     across[cell] = bends.across
   }
@@ -53,13 +62,14 @@ export function slopeForm(surface: Surface, hood: Neighbourhood, slopes: Gradien
 // East-east, east-north and north-north, of every cell [1/m].
 function secondDerivatives(surface: Surface, hood: Neighbourhood) {
   const { levelM, frame } = surface
-  const known = hood.around.map((around) => (around === ALL_AROUND ? 1 : 0))
+  const known = new Uint8Array(levelM.length)
   const eastEast = new Float64Array(levelM.length)
   const eastNorth = new Float64Array(levelM.length)
   const northNorth = new Float64Array(levelM.length)
   const perSquare = 1 / (frame.cellM * frame.cellM)
   for (let cell = 0; cell < levelM.length; cell++) {
-    if (!known[cell]) continue
+    if (hood.around[cell] !== ALL_AROUND) continue
+    known[cell] = 1
     eastEast[cell] = bendAlong(levelM, cell, 1) * perSquare
     northNorth[cell] = bendAlong(levelM, cell, frame.columns) * perSquare
     eastNorth[cell] = twistAt(levelM, cell, frame.columns) * perSquare
@@ -70,13 +80,13 @@ function secondDerivatives(surface: Surface, hood: Neighbourhood) {
 }
 
 function bendAlong(levelM: Float64Array, cell: number, offset: number): number {
-  return (levelM[cell + offset] ?? 0) + (levelM[cell - offset] ?? 0) - 2 * (levelM[cell] ?? 0)
+  return levelM[cell + offset]! + levelM[cell - offset]! - 2 * levelM[cell]!
 }
 
 function twistAt(levelM: Float64Array, cell: number, columns: number): number {
   const [north, south] = [cell - columns, cell + columns]
-  const rising = (levelM[north + 1] ?? 0) + (levelM[south - 1] ?? 0)
-  const falling = (levelM[north - 1] ?? 0) + (levelM[south + 1] ?? 0)
+  const rising = levelM[north + 1]! + levelM[south - 1]!
+  const falling = levelM[north - 1]! + levelM[south + 1]!
   return (rising - falling) / 4
 }
 

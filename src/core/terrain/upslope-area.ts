@@ -8,7 +8,7 @@ import type { FlowShares } from './terrain.types'
  * @returns area upslope of and in each cell [m²]
  */
 export function upslopeAreaM2(ownM2: Float64Array, flow: FlowShares): Float64Array {
-  const areaM2 = Float64Array.from(ownM2)
+  const areaM2 = ownM2.slice()
   for (const cell of flow.order) {
     const handedM2 = areaM2[cell] ?? 0
     const end = flow.starts[cell + 1] ?? 0

@@ -17,19 +17,30 @@ const RATIO_PRECISION = 0.0001
  */
 export function classesOfCells(input: ZoningInput, sun: CellSun, bands: readonly BandLimit[]): Int32Array {
   const { slopeDeg, position } = input.terrain
-  return Int32Array.from(input.surface.share, (share, cell) => {
-    if (share <= 0) return -1
-    const band = bands.findIndex(({ from }) => rounded(position[cell] ?? 0, RATIO_PRECISION) >= from)
+  const { share } = input.surface
+  const classes = new Int32Array(share.length).fill(-1)
+  for (let cell = 0; cell < share.length; cell++) {
+    if (!((share[cell] ?? 0) > 0)) continue
+    const band = bandOf(rounded(position[cell] ?? 0, RATIO_PRECISION), bands)
     const gradient = classOf(rounded(slopeDeg[cell] ?? 0, SLOPE_PRECISION_DEG), GRADIENT_LIMITS_DEG)
     const hours = classOf(rounded(sun.midsummerHours[cell] ?? 0, SLOPE_PRECISION_DEG), SUN_HOUR_LIMITS)
     const ratio = classOf(rounded(sun.seasonRatio[cell] ?? 0, RATIO_PRECISION), SUN_RATIO_LIMITS)
-    return ((band * 10 + gradient) * 10 + hours) * 10 + ratio
-  })
+    classes[cell] = ((band * 10 + gradient) * 10 + hours) * 10 + ratio
+  }
+  return classes
 }
 
 const rounded = (value: number, precision: number) => Math.round(value / precision) * precision
 
+// Place of the first band, from the top down, that the position reaches; -1 for none.
+function bandOf(position: number, bands: readonly BandLimit[]): number {
+  for (let band = 0; band < bands.length; band++) if (position >= (bands[band]?.from ?? 0)) return band
+  return -1
+}
+
 // How many of the limits the value passes.
 function classOf(value: number, limits: readonly number[]): number {
-  return limits.filter((limit) => value > limit + Number.EPSILON * limit).length
+  let passed = 0
+  for (const limit of limits) if (value > limit + Number.EPSILON * limit) passed++
+  return passed
 }

@@ -18,10 +18,7 @@ export interface CellSun {
 export function cellSun(input: ZoningInput): CellSun {
   const growing = growingMonths(input.growing)
   const seasonRatio = new Float64Array(input.surface.share.length)
-  for (const month of growing)
-    input.sunRatio[month].forEach((ratio, cell) => {
-      seasonRatio[cell] = (seasonRatio[cell] ?? 0) + ratio / growing.length
-    })
+  for (const month of growing) addPart(seasonRatio, input.sunRatio[month], growing.length)
   return { midsummerHours: input.sunHours[sunniestMonth(input.surface.share, input.sunHours)], seasonRatio }
 }
 
@@ -37,8 +34,19 @@ export function growingMonths(growing: readonly Month[]): readonly Month[] {
 
 // The month with most direct sun on the plot as a whole; the first of equals.
 function sunniestMonth(share: Float64Array, sunHours: Twelve<Float32Array>): Month {
-  const sums = eachMonth((month) =>
-    share.reduce((sum, part, cell) => (part > 0 ? sum + part * (sunHours[month][cell] ?? 0) : sum), 0),
-  )
+  const sums = eachMonth((month) => weightedSum(share, sunHours[month]))
   return months.reduce((best, month) => (sums[month] > sums[best] ? month : best), months[0] ?? 0)
+}
+
+function addPart(sums: Float64Array, values: Float32Array, parts: number): void {
+  for (let cell = 0; cell < sums.length; cell++) sums[cell] = (sums[cell] ?? 0) + (values[cell] ?? 0) / parts
+}
+
+function weightedSum(share: Float64Array, values: Float32Array): number {
+  let sum = 0
+  for (let cell = 0; cell < share.length; cell++) {
+    const part = share[cell] ?? 0
+    if (part > 0) sum += part * (values[cell] ?? 0)
+  }
+  return sum
 }

@@ -33,21 +33,19 @@ interface Flooding {
 
 function flood(classOfCell: Int32Array, frame: GridFrame, { partOfCell, cell, part }: Flooding): void {
   const kind = classOfCell[cell]
+  const { columns } = frame
   const waiting = [cell]
+  const visit = (near: number) => {
+    if (classOfCell[near] !== kind || partOfCell[near] !== -1) return
+    partOfCell[near] = part
+    waiting.push(near)
+  }
   partOfCell[cell] = part
-  for (let at = waiting.pop(); at !== undefined; at = waiting.pop())
-    for (const near of sides(frame, at))
-      if (classOfCell[near] === kind && partOfCell[near] === -1) {
-        partOfCell[near] = part
-        waiting.push(near)
-      }
-}
-
-// Cells side to side with a cell.
-function sides(frame: GridFrame, cell: number): number[] {
-  const column = cell % frame.columns
-  const near = [cell - frame.columns, cell + frame.columns]
-  if (column > 0) near.push(cell - 1)
-  if (column < frame.columns - 1) near.push(cell + 1)
-  return near.filter((at) => at >= 0 && at < frame.columns * frame.rows)
+  for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
+    const column = at % columns
+    if (at >= columns) visit(at - columns)
+    if (at + columns < classOfCell.length) visit(at + columns)
+    if (column > 0) visit(at - 1)
+    if (column < columns - 1) visit(at + 1)
+  }
 }

@@ -1,3 +1,5 @@
+import { risingCells } from './rising-cells'
+
 /**
  * Share of the ground that lies lower on the slope than each cell, 0 to 1: a short steep face spans little of it,
  * however much height it takes.
@@ -7,9 +9,11 @@
  * @returns the share, one for each cell
  */
 export function groundBelow(position: Float64Array, share: Float64Array): Float64Array {
-  const order = Array.from(position.keys()).filter((cell) => (share[cell] ?? 0) > 0)
-  order.sort((one, other) => (position[one] ?? 0) - (position[other] ?? 0))
-  const whole = order.reduce((sum, cell) => sum + (share[cell] ?? 0), 0)
+  const cells: number[] = []
+  for (let cell = 0; cell < share.length; cell++) if ((share[cell] ?? 0) > 0) cells.push(cell)
+  const order = risingCells(cells, position)
+  let whole = 0
+  for (const cell of order) whole += share[cell] ?? 0
   const below = new Float64Array(position.length)
   let passed = 0
   for (const cell of order) {

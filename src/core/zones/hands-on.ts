@@ -35,13 +35,18 @@ export function handsOnOf(ground: FlowGround, count: number): { zone: number; sh
  */
 export function areaFromAboveM2(ground: FlowGround, zone: number): number {
   const { flow, zoneOfCell, areaM2 } = ground
-  const carried = areaM2.map((own, cell) => (zoneOfCell[cell] === zone ? 0 : own))
+  const carried = areaM2.slice()
+  for (let cell = 0; cell < carried.length; cell++) if (zoneOfCell[cell] === zone) carried[cell] = 0
   let enteringM2 = 0
-  eachLink(flow, (from, to, share) => {
-    const passedM2 = (carried[from] ?? 0) * share
-    if (zoneOfCell[to] === zone) enteringM2 += passedM2
-    else carried[to] = (carried[to] ?? 0) + passedM2
-  })
+  for (const from of flow.order) {
+    const end = flow.starts[from + 1]!
+    for (let link = flow.starts[from]!; link < end; link++) {
+      const to = flow.to[link]!
+      const passedM2 = carried[from]! * flow.share[link]!
+      if (zoneOfCell[to] === zone) enteringM2 += passedM2
+      else carried[to]! += passedM2
+    }
+  }
   return enteringM2
 }
 

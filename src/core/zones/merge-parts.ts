@@ -100,14 +100,15 @@ function mostAlikePair(table: PartTable): Pair | undefined {
 
 // Parts after each became another, numbered anew without gaps.
 function renumber(parts: Parts, into: readonly number[]): Parts {
-  const numbers = new Map<number, number>()
-  const partOfCell = parts.partOfCell.map((part) => {
-    if (part < 0) return part
+  const numbers = new Int32Array(parts.count).fill(-1)
+  const partOfCell = parts.partOfCell.slice()
+  let count = 0
+  for (let cell = 0; cell < partOfCell.length; cell++) {
+    const part = partOfCell[cell] ?? -1
+    if (part < 0) continue
     const target = into[part] ?? part
-    const known = numbers.get(target)
-    if (known !== undefined) return known
-    numbers.set(target, numbers.size)
-    return numbers.size - 1
-  })
-  return { partOfCell, count: numbers.size }
+    if (numbers[target] === -1) numbers[target] = count++
+    partOfCell[cell] = numbers[target] ?? -1
+  }
+  return { partOfCell, count }
 }

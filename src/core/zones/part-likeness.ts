@@ -60,26 +60,34 @@ export function stepsApart(table: PartTable, one: number, other: number): number
 // Sum of a figure over the cells of each part, each weighted by its share; of the shares alone without a figure.
 function partSums(parts: Parts, share: Float64Array, values?: ArrayLike<number>): Float64Array {
   const sums = new Float64Array(parts.count)
-  parts.partOfCell.forEach((part, cell) => {
+  const { partOfCell } = parts
+  for (let cell = 0; cell < partOfCell.length; cell++) {
+    const part = partOfCell[cell] ?? -1
     if (part >= 0) sums[part] = (sums[part] ?? 0) + (share[cell] ?? 0) * (values?.[cell] ?? 1)
-  })
+  }
   return sums
 }
 
 function neighboursOf(parts: Parts, frame: GridFrame): Set<number>[] {
   const sets = Array.from({ length: parts.count }, () => new Set<number>())
-  const join = (one: number, other: number) => {
-    if (one < 0 || other < 0 || one === other) return
+  const { partOfCell } = parts
+  const { columns } = frame
+  const join = (one: number, near: number) => {
+    const other = partOfCell[near] ?? -1
+    if (other < 0 || one === other) return
     sets[one]?.add(other)
     sets[other]?.add(one)
   }
-  parts.partOfCell.forEach((part, cell) => {
-    if (part < 0) return
-    const column = cell % frame.columns
-    const near = [cell + frame.columns]
-    if (column < frame.columns - 1) near.push(cell + 1, cell + frame.columns + 1)
-    if (column > 0) near.push(cell + frame.columns - 1)
-    for (const at of near) join(part, parts.partOfCell[at] ?? -1)
-  })
+  for (let cell = 0; cell < partOfCell.length; cell++) {
+    const part = partOfCell[cell] ?? -1
+    if (part < 0) continue
+    const column = cell % columns
+    join(part, cell + columns)
+    if (column < columns - 1) {
+      join(part, cell + 1)
+      join(part, cell + columns + 1)
+    }
+    if (column > 0) join(part, cell + columns - 1)
+  }
   return sets
 }

@@ -13,30 +13,55 @@ const PASSES = 2
  */
 export function smoothClasses(classOfCell: Int32Array, frame: GridFrame): Int32Array {
   let smooth = classOfCell
-  for (let pass = 0; pass < PASSES; pass++) smooth = smooth.map((_, cell) => majority(smooth, frame, cell))
+  for (let pass = 0; pass < PASSES; pass++) smooth = smoothOnce(smooth, frame)
   return smooth
 }
 
-function majority(classes: Int32Array, frame: GridFrame, cell: number): number {
-  const own = classes[cell] ?? -1
-  if (own < 0) return own
-  const votes = new Map<number, number>()
-  for (const near of block(frame, cell)) {
-    const vote = classes[near] ?? -1
-    if (vote >= 0) votes.set(vote, (votes.get(vote) ?? 0) + 1)
+function smoothOnce(classes: Int32Array, frame: GridFrame): Int32Array {
+  const smooth = classes.slice()
+  const votes = new Int32Array(BLOCK_CELLS)
+  for (let cell = 0; cell < classes.length; cell++) {
+    const own = classes[cell]!
+    if (own >= 0) smooth[cell] = winner(votes, takeVotes(votes, classes, frame, cell), own)
   }
+  return smooth
+}
+
+/** The cell and the eight about it. */
+const BLOCK_CELLS = 9
+
+// Fills `votes` with the classes of the cell and of those about it that lie in the plot; returns how many.
+function takeVotes(votes: Int32Array, classes: Int32Array, frame: GridFrame, cell: number): number {
+  const column = cell % frame.columns
+  const row = (cell - column) / frame.columns
+  const lastRow = Math.min(frame.rows - 1, row + 1)
+  const lastColumn = Math.min(frame.columns - 1, column + 1)
+  let count = 0
+  for (let r = Math.max(0, row - 1); r <= lastRow; r++)
+    for (let c = Math.max(0, column - 1); c <= lastColumn; c++) {
+      const vote = classes[r * frame.columns + c]!
+      if (vote >= 0) votes[count++] = vote
+    }
+  return count
+}
+
+// The class with most votes; a cell's own wins a tie, then the one met first.
+function winner(votes: Int32Array, count: number, own: number): number {
   let best = own
-  for (const [vote, count] of votes) if (count > (votes.get(best) ?? 0)) best = vote
+  let most = countOf(votes, count, own)
+  for (let at = 0; at < count && most < count; at++) {
+    const vote = votes[at]!
+    if (vote === best) continue
+    const cast = countOf(votes, count, vote)
+    if (cast <= most) continue
+    best = vote
+    most = cast
+  }
   return best
 }
 
-// The cell and those about it that lie in the frame.
-function block(frame: GridFrame, cell: number): number[] {
-  const row = Math.floor(cell / frame.columns)
-  const column = cell % frame.columns
-  const cells: number[] = []
-  for (let r = Math.max(0, row - 1); r <= Math.min(frame.rows - 1, row + 1); r++)
-    for (let c = Math.max(0, column - 1); c <= Math.min(frame.columns - 1, column + 1); c++)
-      cells.push(r * frame.columns + c)
-  return cells
+function countOf(votes: Int32Array, count: number, wanted: number): number {
+  let found = 0
+  for (let at = 0; at < count; at++) if (votes[at] === wanted) found++
+  return found
 }

@@ -16,12 +16,13 @@ export function zoneMeans(
 ): readonly number[] {
   const sums = new Float64Array(count)
   const weights = new Float64Array(count)
-  zoneOfCell.forEach((zone, cell) => {
-    if (zone < 0) return
+  for (let cell = 0; cell < zoneOfCell.length; cell++) {
+    const zone = zoneOfCell[cell] ?? -1
+    if (zone < 0) continue
     const weight = share[cell] ?? 0
     sums[zone] = (sums[zone] ?? 0) + weight * (values[cell] ?? 0)
     weights[zone] = (weights[zone] ?? 0) + weight
-  })
+  }
   return Array.from(sums, (sum, zone) => {
     const weight = weights[zone] ?? 0
     if (!(weight > 0)) throw new RangeError(`zoneMeans: zone ${zone} has no cell inside the plot`)

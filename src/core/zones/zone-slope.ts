@@ -1,6 +1,7 @@
 import { cellCentre, type GridFrame } from '#core/geometry'
 import { slopeAreaFactor, toRadians, toDegrees, wholeCircleDeg } from '#core/units'
 import { LEVEL_GRADIENT } from './limits'
+import { risingCells } from './rising-cells'
 
 /** The cells of one zone and the ground under them. */
 export interface ZoneGround {
@@ -51,7 +52,7 @@ export function zoneSlope(ground: ZoneGround): ZoneSlope {
 
 // The slope that nine tenths of the zone do not exceed [°].
 function steepDeg({ cells, share, slopeDeg }: ZoneGround, inside: number): number {
-  const ordered = [...cells].sort((one, other) => (slopeDeg[one] ?? 0) - (slopeDeg[other] ?? 0))
+  const ordered = risingCells(cells, slopeDeg)
   let passed = 0
   for (const cell of ordered) {
     passed += share[cell] ?? 0
