@@ -35,12 +35,12 @@ function flood(classOfCell: Int32Array, frame: GridFrame, { partOfCell, cell, pa
   const kind = classOfCell[cell]
   const { columns } = frame
   const waiting = [cell]
+  partOfCell[cell] = part
   const visit = (near: number) => {
     if (classOfCell[near] !== kind || partOfCell[near] !== -1) return
     partOfCell[near] = part
     waiting.push(near)
   }
-  partOfCell[cell] = part
   for (let at = waiting.pop(); at !== undefined; at = waiting.pop()) {
     const column = at % columns
     if (at >= columns) visit(at - columns)

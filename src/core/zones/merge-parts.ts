@@ -100,15 +100,20 @@ function mostAlikePair(table: PartTable): Pair | undefined {
 
 // Parts after each became another, numbered anew without gaps.
 function renumber(parts: Parts, into: readonly number[]): Parts {
-  const numbers = new Int32Array(parts.count).fill(-1)
   const partOfCell = parts.partOfCell.slice()
+  const numbers = new Int32Array(parts.count).fill(-1)
+  return { partOfCell, count: enterNumbers(partOfCell, into, numbers) }
+}
+
+// Numbers parts in the order in which they are met; returns how many there are.
+function enterNumbers(partOfCell: Int32Array, into: readonly number[], numbers: Int32Array): number {
   let count = 0
   for (let cell = 0; cell < partOfCell.length; cell++) {
-    const part = partOfCell[cell] ?? -1
+    const part = partOfCell[cell]!
     if (part < 0) continue
-    const target = into[part] ?? part
+    const target = into[part]!
     if (numbers[target] === -1) numbers[target] = count++
-    partOfCell[cell] = numbers[target] ?? -1
+    partOfCell[cell] = numbers[target]!
   }
-  return { partOfCell, count }
+  return count
 }

@@ -34,7 +34,7 @@ export function tableOfParts(
 ): PartTable {
   const cells = partSums(parts, share)
   const meanSteps = (values: ArrayLike<number>, step: number) =>
-    partSums(parts, share, values).map((sum, part) => sum / (cells[part] ?? 1) / step)
+    weightedSums(parts, share, values).map((sum, part) => sum / (cells[part] ?? 1) / step)
   return {
     cells,
     means: traits.map(({ measures, step }) => measures.map((values) => meanSteps(values, step))),
@@ -57,37 +57,57 @@ export function stepsApart(table: PartTable, one: number, other: number): number
   return Math.hypot(...gaps)
 }
 
-// Sum of a figure over the cells of each part, each weighted by its share; of the shares alone without a figure.
-function partSums(parts: Parts, share: Float64Array, values?: ArrayLike<number>): Float64Array {
+// Sum of the shares of the cells of each part.
+function partSums(parts: Parts, share: Float64Array): Float64Array {
   const sums = new Float64Array(parts.count)
-  const { partOfCell } = parts
-  for (let cell = 0; cell < partOfCell.length; cell++) {
-    const part = partOfCell[cell] ?? -1
-    if (part >= 0) sums[part] = (sums[part] ?? 0) + (share[cell] ?? 0) * (values?.[cell] ?? 1)
-  }
+  addShares(sums, parts.partOfCell, share)
   return sums
 }
 
-function neighboursOf(parts: Parts, frame: GridFrame): Set<number>[] {
-  const sets = Array.from({ length: parts.count }, () => new Set<number>())
-  const { partOfCell } = parts
-  const { columns } = frame
-  const join = (one: number, near: number) => {
-    const other = partOfCell[near] ?? -1
-    if (other < 0 || one === other) return
-    sets[one]?.add(other)
-    sets[other]?.add(one)
-  }
+function addShares(sums: Float64Array, partOfCell: Int32Array, share: Float64Array): void {
   for (let cell = 0; cell < partOfCell.length; cell++) {
-    const part = partOfCell[cell] ?? -1
+    const part = partOfCell[cell]!
+    if (part >= 0) sums[part]! += share[cell]!
+  }
+}
+
+// Sum of a figure over the cells of each part, each weighted by its share.
+function weightedSums(parts: Parts, share: Float64Array, values: ArrayLike<number>): Float64Array {
+  const sums = new Float64Array(parts.count)
+  addWeighted(sums, parts.partOfCell, share, values)
+  return sums
+}
+
+function addWeighted(
+  sums: Float64Array,
+  partOfCell: Int32Array,
+  share: Float64Array,
+  values: ArrayLike<number>,
+): void {
+  for (let cell = 0; cell < partOfCell.length; cell++) {
+    const part = partOfCell[cell]!
+    if (part >= 0) sums[part]! += share[cell]! * values[cell]!
+  }
+}
+
+function neighboursOf({ partOfCell, count }: Parts, { columns }: GridFrame): Set<number>[] {
+  const sets = Array.from({ length: count }, () => new Set<number>())
+  for (let cell = 0; cell < partOfCell.length; cell++) {
+    const part = partOfCell[cell]!
     if (part < 0) continue
     const column = cell % columns
-    join(part, cell + columns)
-    if (column < columns - 1) {
-      join(part, cell + 1)
-      join(part, cell + columns + 1)
-    }
-    if (column > 0) join(part, cell + columns - 1)
+    const below = cell + columns < partOfCell.length
+    if (column < columns - 1) join(sets, part, partOfCell[cell + 1]!)
+    if (!below) continue
+    join(sets, part, partOfCell[cell + columns]!)
+    if (column < columns - 1) join(sets, part, partOfCell[cell + columns + 1]!)
+    if (column > 0) join(sets, part, partOfCell[cell + columns - 1]!)
   }
   return sets
+}
+
+function join(sets: readonly Set<number>[], one: number, other: number): void {
+  if (other < 0 || one === other) return
+  sets[one]?.add(other)
+  sets[other]?.add(one)
 }

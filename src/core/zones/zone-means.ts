@@ -17,11 +17,11 @@ export function zoneMeans(
   const sums = new Float64Array(count)
   const weights = new Float64Array(count)
   for (let cell = 0; cell < zoneOfCell.length; cell++) {
-    const zone = zoneOfCell[cell] ?? -1
+    const zone = zoneOfCell[cell]!
     if (zone < 0) continue
-    const weight = share[cell] ?? 0
-    sums[zone] = (sums[zone] ?? 0) + weight * (values[cell] ?? 0)
-    weights[zone] = (weights[zone] ?? 0) + weight
+    const weight = share[cell]!
+    sums[zone]! += weight * values[cell]!
+    weights[zone]! += weight
   }
   return Array.from(sums, (sum, zone) => {
     const weight = weights[zone] ?? 0
