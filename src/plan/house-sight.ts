@@ -1,5 +1,5 @@
 import { outOfSight, type Section, type Stretch } from '#core/terrain'
-import type { Obstacle } from './plan.schema'
+import type { Obstacle, Plan } from './plan.schema'
 
 /** Height of the eye of someone standing at a ground-floor door [m]; common practice, no source. */
 const EYE_M = 1.6
@@ -25,11 +25,10 @@ export function houseSights(section: Section, obstacles: readonly Obstacle[]): r
   })
 }
 
-/** Houses at or beyond the foot: the ground falls towards them. */
-export function housesBelow(section: Section, obstacles: readonly Obstacle[]): readonly Obstacle[] {
-  return housesAlong(section, obstacles)
-    .filter(({ fromM }) => fromM > section.lengthM / 2)
-    .map(({ house }) => house)
+/** Whether the ground falls towards a house: one stands at or beyond the foot, or the person says so. */
+export function fallsTowardsHouse({ brief, survey }: Plan, section: Section): boolean {
+  const below = housesAlong(section, survey.obstacles).some(({ fromM }) => fromM > section.lengthM / 2)
+  return below || brief.fallsTowardsHouse === true
 }
 
 interface Along {

@@ -17,6 +17,7 @@ import { soilLoss, type WaterYear } from '#core/water'
 import type { ZoneFacts } from '#core/zones'
 import type { ZoneFindings } from './findings.types'
 import { houseNear, servicesNear } from './near-zone'
+import { normalsOf } from './normals'
 import type { Plan } from './plan.schema'
 import type { Tables } from './tables.types'
 
@@ -29,6 +30,8 @@ export interface ZoneEvidenceOf {
   /** Height of the zone's middle below the highest ground [m]. */
   readonly belowCrestM: number
   readonly climate: Twelve<MonthClimate>
+  /** The ground falls towards a house, by the drawing or by what the person said. */
+  readonly fallsTowardsHouse: boolean
 }
 
 /** Scores of a zone, what it may be, and what to plant in it. */
@@ -40,7 +43,7 @@ export function judgeZone(evidence: ZoneEvidenceOf, plan: Plan, tables: Tables):
   const choice = plan.choices.find(({ zoneId }) => zoneId === zone.id)
   const cover = coverOf(
     coverFacts({ evidence, facts, scores, plan }),
-    { machines: plan.brief.machines, fallsTowardsHouse: plan.brief.fallsTowardsHouse ?? false },
+    { machines: plan.brief.machines, fallsTowardsHouse: evidence.fallsTowardsHouse },
     tables.care.cover,
     choice?.cover,
   )
@@ -79,10 +82,7 @@ function factsOf(evidence: ZoneEvidenceOf, plan: Plan, loss: ReturnType<typeof l
     zone,
     soil,
     water,
-    climate: eachMonth((month) => {
-      const { tMinC, tMaxC, rainMm } = climate[month]
-      return { tMinC, tMaxC, rainMm }
-    }),
+    climate: normalsOf(climate),
     latitudeDeg: plan.site.latitudeDeg,
     heightAboveFootM,
     soilLoss: { bareTPerHa: lossAt('bare'), coveredTPerHa: lossAt('covered') },

@@ -1,4 +1,4 @@
-import { distanceToSegmentM, pointInRing, type PlanPoint, type Ring } from '#core/geometry'
+import { lineDistanceM, pointInRing, type Ring } from '#core/geometry'
 import type { ZoneFacts } from '#core/zones'
 import type { Obstacle } from './plan.schema'
 
@@ -9,25 +9,26 @@ const DIGGING_REACH_M = 2
 
 /** Whether a house stands within a tree's reach of the zone. */
 export function houseNear(zone: ZoneFacts, obstacles: readonly Obstacle[]): boolean {
-  return obstacles.some(({ kind, ring }) => kind === 'house' && isNear(ring, zone.ring, TREE_REACH_M))
+  return obstacles.some((obstacle) => obstacle.kind === 'house' && isNear(obstacle, zone.ring, TREE_REACH_M))
 }
 
 /** Whether pipes, cables or drains lie in the zone or beside it. */
 export function servicesNear(zone: ZoneFacts, obstacles: readonly Obstacle[]): boolean {
   return obstacles.some(
-    ({ kind, ring }) => (kind === 'services' || kind === 'drain') && isNear(ring, zone.ring, DIGGING_REACH_M),
+    (obstacle) =>
+      (obstacle.kind === 'services' || obstacle.kind === 'drain') &&
+      isNear(obstacle, zone.ring, DIGGING_REACH_M),
   )
 }
 
-function isNear(shape: readonly PlanPoint[], ring: Ring, reachM: number): boolean {
-  return (
-    shape.some((point) => pointInRing(point, ring) || distanceToSidesM(point, ring) <= reachM) ||
-    ring.some((corner) => distanceToSidesM(corner, shape) <= reachM)
-  )
+/** Things that are outlined; all others are lines or single points. */
+const outlined: readonly Obstacle['kind'][] = ['house', 'paving']
+
+function isNear({ kind, ring }: Obstacle, zone: Ring, reachM: number): boolean {
+  const shape = outlined.includes(kind) ? closed(ring) : ring
+  return ring.some((point) => pointInRing(point, zone)) || lineDistanceM(shape, closed(zone)) <= reachM
 }
 
-function distanceToSidesM(point: PlanPoint, shape: readonly PlanPoint[]): number {
-  return Math.min(
-    ...shape.map((from, index) => distanceToSegmentM(point, from, shape[(index + 1) % shape.length] ?? from)),
-  )
+function closed(ring: Ring): Ring {
+  return [...ring, ...ring.slice(0, 1)]
 }

@@ -6,11 +6,12 @@ import { zoneMeans, type ZoneFacts } from '#core/zones'
 import type { Step } from './derive'
 import type { Findings, ZoneFindings } from './findings.types'
 import type { Ground } from './ground-stages'
-import { houseSights } from './house-sight'
+import { fallsTowardsHouse, houseSights } from './house-sight'
 import type { Plan } from './plan.schema'
 import { cautionsOf, toSettle } from './settle'
 import type { Means, ZonedGround } from './zone-stages'
 import { judgeZone } from './judge-zone'
+import { normalsOf } from './normals'
 
 /** Scores, cover, planting, care, and what is still to settle. */
 export function* plotStages(
@@ -23,7 +24,7 @@ export function* plotStages(
   const inputs = [ground.zoning, ground.water, ground.soilOf, ground.climate, brief, choices, overrides, site]
   const zones = memory.run('judged', [...inputs, survey.obstacles], () => judgeZones(plan, ground, tables))
   yield { stage: 'care', done: 0.95 }
-  const care = memory.run('care', [zones, plan.climate, brief, site], () =>
+  const care = memory.run('care', [zones, ground.climate, brief, site], () =>
     careOf(plan, ground, { zones, tables }),
   )
   const { surface, terrain, sun, soils, zoning, water } = ground
@@ -60,6 +61,7 @@ function judgeZones(
       zone,
       soil,
       climate,
+      fallsTowardsHouse: fallsTowardsHouse(plan, terrain.section),
       water: waterOf(ground, zone.id),
       heightAboveFootM: heights[index] ?? 0,
       belowCrestM: Math.max(0, surface.highestM - (levels[index] ?? surface.highestM)),
@@ -79,7 +81,7 @@ interface Judged {
   readonly tables: Means['tables']
 }
 
-function careOf(plan: Plan, ground: ZonedGround, { zones, tables }: Judged): CareYear {
+function careOf(plan: Plan, ground: Ground & ZonedGround, { zones, tables }: Judged): CareYear {
   const facts = ground.zoning.zones.flatMap((zone) => {
     const found = zones.find(({ zoneId }) => zoneId === zone.id)
     return found ? [careFacts(zone, found, waterOf(ground, zone.id))] : []
@@ -90,7 +92,7 @@ function careOf(plan: Plan, ground: ZonedGround, { zones, tables }: Judged): Car
     {
       ratePerHourMinor: plan.brief.ratePerHourMinor,
       legalRegion: plan.site.legalRegion,
-      months: plan.climate.months,
+      months: normalsOf(ground.climate),
     },
     plan.site.latitudeDeg,
   )
@@ -106,7 +108,13 @@ function careFacts(zone: ZoneFacts, { cover, planting }: ZoneFindings, water: Wa
     slopeAreaM2: zone.slopeAreaM2,
     edgeM: perimeterM(zone.ring),
     wetDays: eachMonth((month) => water.months[month].wetDays),
-    plantCount: planting.mix.reduce((sum, line) => sum + line.count, 0),
+    plants: countsOf(planting),
     cover,
   }
+}
+
+function countsOf({ mix }: ZoneFindings['planting']): CareFacts['plants'] {
+  const inLayer = (layer: string) =>
+    mix.reduce((sum, line) => (line.layer === layer ? sum + line.count : sum), 0)
+  return { ground: inLayer('ground'), shrub: inLayer('shrub'), tree: inLayer('tree') }
 }

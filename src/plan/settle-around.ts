@@ -1,6 +1,6 @@
 import type { Section } from '#core/terrain'
 import type { Settlement } from './findings.types'
-import { housesBelow } from './house-sight'
+import { fallsTowardsHouse } from './house-sight'
 import type { Plan } from './plan.schema'
 
 /** Dangers of what stands or lies on the plot, whatever its zones are. */
@@ -21,8 +21,7 @@ export function dangersAround(plan: Plan, section: Section): readonly Settlement
         ]
       : []
   })
-  const below = housesBelow(section, plan.survey.obstacles).length > 0
-  return below || plan.brief.fallsTowardsHouse === true ? [...near, towardsHouse] : near
+  return fallsTowardsHouse(plan, section) ? [...near, towardsHouse] : near
 }
 
 const towardsHouse: Settlement = {

@@ -177,7 +177,7 @@ function siteOf(spot: Spot, { facts, scores, soil }: Judged, tables: Tables): Si
     wetness: scores.wetness.value,
     moistureClass: moistureClassOf(scores.wetness.value, tables.scores),
     wetWinterDrySummer: isWetThenDry(facts),
-    wetDays: facts.wetDays,
+    wetDays: facts.airlessDays,
     midsummerSunHours: facts.midsummerSunHours,
     lightClass: lightClassOf(facts.midsummerSunHours, tables.scores),
     ph: soil.ph,

@@ -124,7 +124,7 @@ const costOf = (hours: number, { ratePerHourMinor }: CareBrief): number | undefi
   ratePerHourMinor === undefined ? undefined : Math.round(hours * ratePerHourMinor)
 
 function mustBeSound(zone: CareFacts): void {
-  const sizes = { slopeAreaM2: zone.slopeAreaM2, edgeM: zone.edgeM, plantCount: zone.plantCount }
+  const sizes = { slopeAreaM2: zone.slopeAreaM2, edgeM: zone.edgeM, ...zone.plants }
   for (const [name, value] of Object.entries(sizes))
     if (!(Number.isFinite(value) && value >= 0))
       throw new RangeError(`careYear: ${name} must be 0 or more, got ${value}`)

@@ -45,6 +45,11 @@ const operationSchema = z
         'by a machine for short grass, for tall grass, for hay if there is one, walking the slope, walking round it, or by hand',
       ),
     basis: z.enum(['area', 'edge', 'plants']).describe('what is counted: m² of slope, m of edge, plants'),
+    layers: z
+      .array(z.enum(['ground', 'shrub', 'tree']))
+      .min(1)
+      .optional()
+      .describe('layers of the mix whose plants are counted, when plants are'),
     share: z.number().positive().max(1).describe('part of it worked at each visit'),
     minimumH: z.number().positive().describe('least time of a visit, fetching tools counted in [h]'),
     avoid: z.array(z.enum(['wet', 'birds', 'frost'])),
@@ -55,6 +60,9 @@ const operationSchema = z
   })
   .refine((row) => (row.perHour === undefined) === (row.work === 'mow' || row.work === 'cut'), {
     message: 'work with a machine takes the machine’s output; all other work states its own',
+  })
+  .refine((row) => (row.layers === undefined) === (row.basis !== 'plants'), {
+    message: 'say which layers are counted when plants are counted, and only then',
   })
 
 /** data/care/operations.json. */

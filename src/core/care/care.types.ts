@@ -2,6 +2,13 @@ import type { Account, Month, Twelve } from '#core/units'
 import type { MonthNormals } from '#core/climate'
 import type { CoverKind, ZoneCover } from '#core/cover'
 
+/** Plants to set in the first year, by layer of the mix; sown ground has none. */
+export interface PlantCounts {
+  readonly ground: number
+  readonly shrub: number
+  readonly tree: number
+}
+
 /** What the care stage needs to know of a zone. */
 export interface CareFacts {
   readonly zoneId: string
@@ -15,8 +22,7 @@ export interface CareFacts {
   readonly edgeM: number
   /** Days of each month with the root zone above field capacity [d]. */
   readonly wetDays: Twelve<number>
-  /** Plants to set in the first year; 0 when nothing is planted. */
-  readonly plantCount: number
+  readonly plants: PlantCounts
   /** What the zone can carry and what stands on it. */
   readonly cover: ZoneCover
 }

@@ -36,8 +36,8 @@ export function jobsOf(
 
 function applies(row: Operation, zone: CareFacts): boolean {
   if (row.untilSteepDeg !== undefined && zone.slopeDegSteep > row.untilSteepDeg) return false
-  const needsPlants = row.basis === 'plants' || row.timing.kind === 'dry-weeks'
-  return !needsPlants || zone.plantCount > 0
+  if (row.basis === 'plants') return plantsOf(row, zone) > 0
+  return row.timing.kind !== 'dry-weeks' || plantsOf(row, zone) > 0
 }
 
 function jobOf(row: Operation, turn: Turn, given: CareCase): Job {
@@ -69,10 +69,20 @@ function jobOf(row: Operation, turn: Turn, given: CareCase): Job {
 const WATERED_M2_A_PLANT = 1
 
 function amountOf(row: Operation, turn: Turn, zone: CareFacts): number {
-  const counted = { area: zone.slopeAreaM2, edge: zone.edgeM, plants: zone.plantCount }[row.basis] * row.share
+  const counted =
+    { area: zone.slopeAreaM2, edge: zone.edgeM, plants: plantsOf(row, zone) }[row.basis] * row.share
   if (row.timing.kind !== 'dry-weeks') return counted
   const wateredM2 = row.basis === 'plants' ? counted * WATERED_M2_A_PLANT : counted
-  return wateredM2 * turn.litresPerM2
+  return Math.min(wateredM2, zone.slopeAreaM2) * turn.litresPerM2
+}
+
+type Layer = keyof CareFacts['plants']
+
+const everyLayer: readonly Layer[] = ['ground', 'shrub', 'tree']
+
+function plantsOf(row: Operation, { plants }: CareFacts): number {
+  const counted: readonly Layer[] = row.layers ?? everyLayer
+  return counted.reduce((sum, layer) => sum + plants[layer], 0)
 }
 
 function outputOf(row: Operation, machine: Machine | undefined): number {

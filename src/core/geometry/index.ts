@@ -20,3 +20,4 @@ export {
   type Plane,
 } from './tin-over-grid'
 export { fitPlane } from './fit-plane'
+export { lineDistanceM } from './line-distance'

@@ -61,6 +61,7 @@ export function waterAnswer({ water, zoning }: Findings): Answer {
       ...dayPhrases(driest.zone, driest.dry, 'too dry for plants'),
       ' ',
       ...dayPhrases(wettest.zone, wettest.wet, 'wetter than it can hold'),
+      ' Ground without a chosen cover is taken as meadow.',
     ],
   }
 }
@@ -173,8 +174,17 @@ export function monthAnswer(plan: Plan, { care, zoning }: Findings, month: Month
       { figure: withUnit(hours, 'h'), ask: { zoneId: undefined, about: 'hours' } },
       off.length > 0 ? `. Keep off ${listed(off)}: too wet.` : '.',
     ],
-    note: [`${withUnit(care.hoursTotal, 'h')} in an established year${cost}. The slope is counted in.`],
+    note: [
+      `${withUnit(care.hoursTotal, 'h')} in an established year${cost}. The slope is counted in.${firstYear(care)}`,
+    ],
   }
+}
+
+function firstYear({ zones }: Findings['care']): string {
+  const hours = sum(zones, ({ firstYearHours }) => firstYearHours)
+  return hours > 0
+    ? ` The year of planting asks for ${withUnit(hours, 'h')} more: plant one face at a time.`
+    : ''
 }
 
 /** What do I hand over? */

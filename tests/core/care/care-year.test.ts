@@ -63,9 +63,24 @@ describe('accounts', () => {
   })
 
   it('count no planting and no watering where nothing is planted', () => {
-    const marks = careOf(bank({ choice: 'trees', plantCount: 0 })).jobs.map(({ operation }) => operation)
+    const marks = careOf(bank({ choice: 'trees', plants: { ground: 0, shrub: 0, tree: 0 } })).jobs.map(
+      ({ operation }) => operation,
+    )
     expect(marks).not.toContain('plant-trees')
     expect(marks).not.toContain('water-shrubs')
+  })
+
+  it('count each layer at its own pace, and water no more ground than there is', () => {
+    const jobs = careOf(bank({ choice: 'shrubs', plants: { ground: 300, shrub: 20, tree: 0 } })).jobs
+    const flatH = (operation: string) =>
+      sumHours(jobs.filter((job) => job.operation === operation)) -
+      jobs.filter((job) => job.operation === operation).reduce((sum, job) => sum + job.slopeHours, 0)
+    expect(flatH('plant-cover')).toBeCloseTo(300 / 30, 9)
+    expect(flatH('plant-shrubs')).toBeCloseTo(20 / 10, 9)
+    const crowded = careOf(bank({ choice: 'shrubs', plants: { ground: 0, shrub: 5000, tree: 0 } })).jobs
+    const full = careOf(bank({ choice: 'shrubs', plants: { ground: 0, shrub: 200, tree: 0 } })).jobs
+    const watering = (of: typeof jobs) => sumHours(of.filter((job) => job.operation === 'water-shrubs'))
+    expect(watering(crowded)).toBeCloseTo(watering(full), 9)
   })
 
   it('steep hours are those of zones from 15° on', () => {
@@ -131,7 +146,11 @@ describe('refusals', () => {
   it('never designs a wall: terraces are looked at, and the engineer called', () => {
     const care = careOf(bank({ deg: 12, choice: 'terrace' }))
     expect(named(care, 'look-terrace')[0]?.how).toContain('call the engineer')
-    expect(care.jobs.some(({ mark }) => mark === 'plant')).toBe(false)
+    const building = care.jobs.filter(({ operation }) => /wall|build|cut-ground/.test(operation))
+    expect(building).toEqual([])
+    expect(care.jobs.filter(({ mark }) => mark === 'plant').map(({ operation }) => operation)).toEqual([
+      'plant-cover',
+    ])
   })
 
   it('throws on bad sizes, latitudes, climates and tables', () => {

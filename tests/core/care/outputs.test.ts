@@ -37,7 +37,7 @@ describe('hours on the flat against published time studies', () => {
     const weeks = 31 / 7
     const missingL = (truth.waterLPerM2Week - 60 / weeks) * 200
     expect(may?.times).toBe(4)
-    expect((may?.hours ?? 0) / 4).toBeCloseTo(missingL / 900, 6)
+    expect((may?.hours ?? 0) / 4).toBeCloseTo(missingL / 2700, 6)
   })
 
   it('US extension columns: no watering in a month that rains enough', () => {

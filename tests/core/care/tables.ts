@@ -91,7 +91,7 @@ export function bank({
     slopeAreaM2: 200,
     edgeM: 60,
     wetDays: eachMonth(() => 3),
-    plantCount: 400,
+    plants: { ground: 400, shrub: 40, tree: 4 },
     cover: coverOf(facts, { machines, fallsTowardsHouse: false }, coverTables, choice),
     ...changes,
   }
