@@ -87,7 +87,7 @@ function hillsOfTops(ground: CrestGround, leastM: number): [number, number][] {
 function meetIslands(meeting: number[], cell: number, island: Int32Array, ground: CrestGround): void {
   const { levelM, hood } = ground
   const bits = hood.around[cell] ?? 0
-  meeting.length = 0
+  while (meeting.length > 0) meeting.pop()
   for (let way = 0; way < eightWays.length; way++) {
     const other = cell + (hood.offsets[way] ?? 0)
     if (!(bits & (1 << way)) || island[other] === -1) continue

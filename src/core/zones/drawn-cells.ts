@@ -18,12 +18,16 @@ import type { Zone } from './zone.schema'
  * @returns zone of each cell as a place in `drawn`; -1 outside the plot, `drawn.length` for cells of no zone
  */
 export function cellsOfDrawn(share: Float64Array, frame: GridFrame, drawn: readonly Zone[]): Int16Array {
-  return Int16Array.from(share, (part, cell) => {
-    if (part <= 0) return -1
-    const centre = cellCentre(frame, cell)
-    const holder = drawn.findIndex((zone) => pointInRing(centre, zone.ring))
-    return holder >= 0 ? holder : nearestZone(centre, drawn, REACH_CELLS * frame.cellM)
-  })
+  const zoneOfCell = new Int16Array(share.length).fill(-1)
+  for (let cell = 0; cell < share.length; cell++)
+    if (share[cell]! > 0)
+      zoneOfCell[cell] = drawn.length === 0 ? 0 : zoneAt(cellCentre(frame, cell), frame, drawn)
+  return zoneOfCell
+}
+
+function zoneAt(centre: PlanPoint, frame: GridFrame, drawn: readonly Zone[]): number {
+  const holder = drawn.findIndex((zone) => pointInRing(centre, zone.ring))
+  return holder >= 0 ? holder : nearestZone(centre, drawn, REACH_CELLS * frame.cellM)
 }
 
 function nearestZone(centre: PlanPoint, drawn: readonly Zone[], reachM: number): number {

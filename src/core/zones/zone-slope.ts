@@ -34,20 +34,33 @@ const STEEP_SHARE = 0.9
  * @returns areas [m²], slopes and direction [°], length down the slope [m plan]
  */
 export function zoneSlope(ground: ZoneGround): ZoneSlope {
-  const { cells, share, slopeDeg, frame } = ground
+  const { frame } = ground
   const cellM2 = frame.cellM * frame.cellM
-  const sum = (of: (cell: number) => number) =>
-    cells.reduce((so, cell) => so + (share[cell] ?? 0) * of(cell), 0)
-  const inside = sum(() => 1)
+  const { inside, sloping, degrees } = sumsOf(ground)
   const aspectDeg = facing(ground, inside)
   return {
     planAreaM2: inside * cellM2,
-    slopeAreaM2: cellM2 * sum((cell) => slopeAreaFactor(slopeDeg[cell] ?? 0)),
-    slopeDegMean: sum((cell) => slopeDeg[cell] ?? 0) / inside,
+    slopeAreaM2: cellM2 * sloping,
+    slopeDegMean: degrees / inside,
     slopeDegSteep: steepDeg(ground, inside),
     aspectDeg,
     lengthM: aspectDeg === undefined ? Math.sqrt(inside * cellM2) : lengthDown(ground, aspectDeg),
   }
+}
+
+// Shares of the zone's cells added up: as they are, as slope area, and times their steepness.
+function sumsOf({ cells, share, slopeDeg }: ZoneGround) {
+  let inside = 0
+  let sloping = 0
+  let degrees = 0
+  for (const cell of cells) {
+    const part = share[cell]!
+    const steepness = slopeDeg[cell]!
+    inside += part
+    sloping += part * slopeAreaFactor(steepness)
+    degrees += part * steepness
+  }
+  return { inside, sloping, degrees }
 }
 
 // The slope that nine tenths of the zone do not exceed [°].
