@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto'
+import { readdirSync } from 'node:fs'
 import { defineConfig, type Plugin } from 'vite'
 import vue from '@vitejs/plugin-vue'
 
@@ -10,7 +11,9 @@ function offline(): Plugin {
     generateBundle: {
       order: 'post',
       handler(_options, bundle) {
-        const files = Object.keys(bundle).filter((file) => !file.endsWith('.map'))
+        const files = [...Object.keys(bundle), ...readdirSync('public')].filter(
+          (file) => !file.endsWith('.map'),
+        )
         const version = createHash('sha256')
           .update(files.join('|'))
           .update(JSON.stringify(bundle['index.html'] ?? ''))

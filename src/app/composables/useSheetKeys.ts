@@ -32,7 +32,9 @@ function isTyping(target: EventTarget | null): boolean {
   return (
     target instanceof HTMLElement &&
     (target.isContentEditable ||
-      target.closest('input:not([type=checkbox]), select, textarea, dialog, .leaflet-container') !== null)
+      target.closest(
+        'input:not([type=checkbox], [type=radio]), select, textarea, dialog, .leaflet-container',
+      ) !== null)
   )
 }
 
@@ -56,7 +58,8 @@ function plain(event: KeyboardEvent, keys: SheetKeys): void {
 
 function arrow(event: KeyboardEvent, keys: SheetKeys): void {
   const way = event.key === 'ArrowLeft' ? -1 : event.key === 'ArrowRight' ? 1 : 0
-  if (way === 0) return
+  // Arrows belong to a group of choices while it has the focus.
+  if (way === 0 || (event.target instanceof HTMLInputElement && event.target.type === 'radio')) return
   event.preventDefault()
   keys.step(way * (event.shiftKey ? LONG_STEP_M : STEP_M))
 }

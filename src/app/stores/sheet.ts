@@ -10,7 +10,7 @@ export const questions = [
   { id: 'mow', asks: 'What may I mow?', short: 'mow' },
   { id: 'hold', asks: 'What holds this bank?', short: 'holds' },
   { id: 'month', asks: 'What happens this month?', short: 'month' },
-  { id: 'handover', asks: 'What do I hand over?', short: 'papers' },
+  { id: 'handover', asks: 'What do I hand over?', short: 'hand over' },
 ] as const
 
 export type QuestionId = (typeof questions)[number]['id']
