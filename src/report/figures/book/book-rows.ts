@@ -42,7 +42,7 @@ export function bookRows(account: Account): Book {
   const adds = sum(rest.map(({ amount }) => Math.max(0, amount)))
   const takes = sum(rest.map(({ amount }) => Math.max(0, -amount)))
   const decimals = decimalsFor(account, [base?.amount ?? 0, adds, -takes])
-  const print = (value: number) => grouped(value, decimals)
+  const print = (value: number) => printed(value, decimals)
   let running = 0
   const rows = account.lines.map((line, at): BookRow => {
     running += line.amount
@@ -117,6 +117,11 @@ export function letterAt(index: number): string {
 
 function sum(values: readonly number[]): number {
   return values.reduce((total, value) => total + value, 0)
+}
+
+/** Nothing is a plain 0. */
+function printed(value: number, decimals: number): string {
+  return rounded(value, decimals) === 0 ? '0' : grouped(value, decimals)
 }
 
 function rounded(value: number, decimals: number): number {

@@ -9,7 +9,7 @@ const plainWords: Readonly<Record<string, string>> = {
 }
 
 /** Author and year, where a citation begins with them. */
-const DATED = /^[^:.]*?\b(?:1[89]|20)\d\d\b/
+const DATED = /^[^:]*?\b(?:1[89]|20)\d\d\b/
 
 /** Longest citation that is printed beside a line whole [characters]. */
 const LONGEST = 64

@@ -39,7 +39,7 @@ const says: Readonly<Record<Question, Say>> = {
   }),
   mow: (zone) => ({
     title: verdictWords[zone.mowing],
-    note: `becomes ${coverWords[zone.chosen].toLowerCase()}`,
+    note: `proposed: ${coverWords[zone.chosen].toLowerCase()}`,
     figure: squareMetres(zone.slopeAreaM2),
     aside: `${hours(zone.care.hours)} a year`,
   }),

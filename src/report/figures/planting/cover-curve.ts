@@ -1,5 +1,5 @@
-import { curveMonotoneX, line } from 'd3-shape'
 import type { TableTwin } from '../../figures/strips/table-twin.types'
+import { monotoneCurve } from './monotone-curve'
 
 /** Cover of one zone through the years. */
 export interface CurveZone {
@@ -40,17 +40,18 @@ export function coverCurves(
   const bottomPx = size.heightPx - ROOM_PX.bottom
   const x = (year: number) => leftPx + (year / YEARS) * (rightPx - leftPx)
   const y = (share: number) => bottomPx - share * (bottomPx - ROOM_PX.top)
-  const path = line<number>((_, year) => x(year), y).curve(curveMonotoneX)
+  const path = (cover: readonly number[]) =>
+    monotoneCurve(cover.map((share, year) => ({ xPx: x(year), yPx: y(share) })))
   const lowest = Array.from({ length: YEARS + 1 }, (_, year) =>
     Math.min(1, ...zones.map(({ coverByYear }) => coverByYear[year] ?? 1)),
   )
-  const bare = zones.length > 0 ? `${path(lowest) ?? ''}L${x(YEARS)} ${y(1)}H${x(0)}Z` : ''
+  const bare = zones.length > 0 ? `${path(lowest)}L${x(YEARS)} ${y(1)}H${x(0)}Z` : ''
   const labels = labelsFor(zones, x, y)
   return {
     ...{ x, y, bare, leftPx, rightPx, bottomPx },
     curves: zones.map((zone, at) => ({
       letter: zone.letter,
-      d: path([...zone.coverByYear]) ?? '',
+      d: path(zone.coverByYear),
       label: labels[at] ?? { xPx: x(0), yPx: y(0), leader: '' },
     })),
   }

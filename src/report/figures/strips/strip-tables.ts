@@ -1,11 +1,11 @@
 import { cubicMetres, degrees, hours } from '../../drawing/measures'
 import { coverWords, verdictWords } from '../../figures/section/verdict-words'
 import { amountWords, layerRows } from './planting-lines'
-import { dayWords } from './matrix-cells'
+import { wetnessWordings } from './matrix-cells'
 import { meanOf, timeRows, type TimeStep } from './season-rows'
 import type { StripView, StripZone } from './strip-view.types'
 import type { TableTwin } from './table-twin.types'
-import { wetnessKeyWords, wetnessWord } from './wetness-classes'
+import { wetnessKeyWords } from './wetness-classes'
 
 const nameOf = ({ letter, name }: StripZone): string => `${letter} ${name}`
 
@@ -25,9 +25,7 @@ export function wetnessTable(view: StripView, step: TimeStep): TableTwin {
     columns: ['Zone', ...rows.map(({ name }) => name)],
     rows: view.zones.map((zone) => [
       nameOf(zone),
-      ...rows.map((row) =>
-        [wetnessWord(meanOf(zone.fullness, row)), dayWords(zone, row)].filter(Boolean).join(', '),
-      ),
+      ...rows.map((row) => wetnessWordings(zone, row, 'seasons')[0] ?? ''),
     ]),
     note: wetnessKeyWords(),
   }
