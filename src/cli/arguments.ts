@@ -4,6 +4,8 @@ import { UsageError } from './exit'
 /** A command line, taken apart: words in order, and options by name. */
 export interface Arguments {
   readonly words: readonly string[]
+  /** Names of the options that were given. */
+  readonly options: readonly string[]
   /** Text of an option, or undefined. */
   text(name: string): string | undefined
   /** Number of an option, or undefined; complains when it is not one. */
@@ -52,6 +54,7 @@ export function readArguments(line: readonly string[]): Arguments {
     }
     return {
       words: positionals,
+      options: Object.keys(values),
       text,
       number: (name) => numberOf(name, text(name)),
       flag: (name) => values[name] === true,

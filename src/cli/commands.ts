@@ -5,21 +5,48 @@ import { check } from './command-check'
 import { layer } from './command-layer'
 import { start } from './command-new'
 import { report } from './command-report'
+import { schedule } from './command-schedule'
 import { schema } from './command-schema'
 import { spot } from './command-spot'
 import type { Console } from './console'
 
-/** A command: what it was given, and where it speaks. Gives the exit code. */
-export type Command = (given: Arguments, console: Console) => number | Promise<number>
+/** A command, the options it takes, and how many words stand after its name at most. */
+export interface Command {
+  /** Does the work and gives the exit code. */
+  readonly run: (given: Arguments, console: Console) => number | Promise<number>
+  readonly takes: readonly string[]
+  readonly words: number
+}
+
+const sunOptions = ['date', 'sky', 'linke', 'albedo', 'azimuth']
+const spotOptions = ['json', 'plants', 'plant', 'region', 'law', 'out']
+const starts = ['bank', 'profile', 'levels', 'grid', 'faces', 'width', 'taped', 'feet']
 
 /** Every command by its name. */
 export const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
-  ['assess', assess],
-  ['spot', spot],
-  ['layer', layer],
-  ['report', report],
-  ['calendar', calendar],
-  ['check', check],
-  ['new', start],
-  ['schema', schema],
+  ['assess', { run: assess, takes: ['json', 'without-layers', 'out'], words: 1 }],
+  ['spot', { run: spot, takes: spotOptions, words: 1 }],
+  ['layer', { run: layer, takes: ['list', 'out', ...sunOptions], words: 2 }],
+  ['report', { run: report, takes: ['out'], words: 1 }],
+  ['calendar', { run: calendar, takes: ['year', 'out'], words: 1 }],
+  ['schedule', { run: schedule, takes: ['out'], words: 2 }],
+  ['check', { run: check, takes: [], words: 1 }],
+  [
+    'new',
+    {
+      run: start,
+      takes: [...starts, 'latitude', 'longitude', 'elevation', 'name', 'place', 'out'],
+      words: 0,
+    },
+  ],
+  ['schema', { run: schema, takes: ['out'], words: 0 }],
 ])
+
+/** What keeps a command line from being carried out; nothing when all is well. */
+export function misfit(name: string, { takes, words }: Command, given: Arguments): string | undefined {
+  const strange = given.options.find((option) => !takes.includes(option))
+  if (strange !== undefined) return `${name} does not take --${strange}.`
+  return given.words.length > words
+    ? `${name} does not know what to do with “${given.words[words] ?? ''}”.`
+    : undefined
+}

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { readArguments } from './arguments'
-import { commands } from './commands'
+import { commands, misfit } from './commands'
 import { terminal } from './console'
 import { exitCodes, UsageError } from './exit'
 import { manual } from './manual'
@@ -18,10 +18,12 @@ async function run(line: readonly string[]): Promise<number> {
     terminal.print(manual)
     return exitCodes.done
   }
-  const command = name === undefined ? undefined : commands.get(name)
-  if (!command)
-    throw new UsageError(name === undefined ? 'Say what to do.' : `There is no command “${name}”.`)
-  return command({ ...given, words }, terminal)
+  if (name === undefined) throw new UsageError('Say what to do.')
+  const command = commands.get(name)
+  if (!command) throw new UsageError(`There is no command “${name}”.`)
+  const wrong = misfit(name, command, { ...given, words })
+  if (wrong !== undefined) throw new UsageError(wrong)
+  return command.run({ ...given, words }, terminal)
 }
 
 run(process.argv.slice(2)).then(

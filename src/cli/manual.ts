@@ -6,20 +6,38 @@ USE
       Work a plan out: zones, scores, what each zone may be, plants, care.
       Text to read, or with --json the complete findings (docs/schema/findings.md).
 
-  lynchet spot FILE.csv [--json] [--plants N] [--plant NAME] [--out F]
-      Score places without a survey, one row each. Columns:
-        id, latitudeDeg, slopeDeg, aspectDeg (direction faced, 0 north, 90 east; blank where level),
-        position (0 foot to 1 crest, or crest, upper, mid, lower, foot), texture (USDA class)
-      and, where known:
-        formDown, formAcross (concave, straight, convex), soilDepthM, stonesPercent, ph, elevationM
-      and the climate, as place (an id of data/climate/places.json) or tmin1..12, tmax1..12, rain1..12.
-      Prints id, wetnessScore, wetnessClass, sunScore, sunClass, heatLoad, erosionScore, frostScore.
+  lynchet spot FILE.csv [--json] [--plants N] [--plant NAME] [--region R] [--law NAME] [--out F]
+      Score places without a survey, one row each. Columns, in any order:
+        id
+        latitudeDeg    -90 to 90, north positive
+        slopeDeg       0 to 80
+        aspectDeg      direction faced, 0 north, 90 east; empty only where slopeDeg is 0
+        position       0 foot to 1 crest, or crest, upper, mid, lower, foot (0.9, 0.7, 0.5, 0.3, 0.1)
+        texture        USDA class, such as loam or sandy clay loam
+      where known:
+        formDown, formAcross   concave, straight, convex; straight when left out
+        soilDepthM     0.6 when left out
+        stonesPercent  5 when left out
+        organicPercent 3 when left out
+        ph             not judged when left out
+        elevationM     the listed place's, or 100, when left out
+      and the climate, one of:
+        place          an id of data/climate/places.json, such as london
+        tmin1..12, tmax1..12, rain1..12   means in °C and mm, January first; coast yes or no
+      Prints id, wetnessScore, wetnessClass, sunScore, sunClass, heatLoad, erosionScore, frostScore;
+      with --json the level book behind every score (docs/schema/spots.md). heatLoad is in MJ/cm² a
+      year (McCune and Keon 2002) and empty beyond 60° of latitude. The sky is taken to be open, and
+      the water that of a typical slope of 20 m under grass.
       --plants N adds the N best plants; --plant NAME the verdict on one plant, with reasons.
-      --region british-isles|europe|north-america|australia-nz says where plants are to be had.
+      --region british-isles|europe|north-america|australia-nz says where plants are bought;
+      --law NAME whose plant laws count, such as "England and Wales".
+      One bad cell, and nothing is printed but every problem by row and column.
 
   lynchet layer PLAN NAME [--out F.asc]
-      One grid as an ESRI ASCII grid. Sun layers take --date MM-DD and --sky clear --linke N --albedo N;
-      horizon takes --azimuth DEG.
+      One grid as an ESRI ASCII grid. The layers of a day (sun-hours, beam, diffuse, reflected, global)
+      and sun-ratio are of midsummer unless --date MM-DD says otherwise; --linke 1..8 is the haze of the
+      air, --albedo 0..1 what the ground throws back, and --sky clear the only sky there is.
+      horizon needs --azimuth DEG, 0 north, 90 east.
   lynchet layer --list
       Every layer with its unit and method.
 
@@ -27,7 +45,11 @@ USE
       The report to print or hand over, in one file.
 
   lynchet calendar PLAN --out F.ics [--year YYYY]
-      The year's jobs for a calendar program (iCalendar).
+      The year's jobs for a calendar program (iCalendar). Lasting jobs come back every year. Written
+      again, its entries replace the older ones. YYYY is 2027 when left out.
+
+  lynchet schedule PLAN plants|zones [--out F.csv]
+      The plants to order with law and poison, or the zones with their measures, as CSV.
 
   lynchet check FILE
       Say whether a plan can be opened, and every problem if not.
