@@ -7,7 +7,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     environment: 'node',
     coverage: {
-      include: ['src/core/**'],
+      include: ['src/core/**/*.ts'],
       exclude: ['**/index.ts', '**/*.types.ts'],
       thresholds: { lines: 95 },
     },

@@ -32,10 +32,11 @@ export function classesOfCells(input: ZoningInput, sun: CellSun, bands: readonly
 
 const rounded = (value: number, precision: number) => Math.round(value / precision) * precision
 
-// Place of the first band, from the top down, that the position reaches; -1 for none.
+// Place of the first band, from the top down, that the position reaches; the last takes whatever is lower.
 function bandOf(position: number, bands: readonly BandLimit[]): number {
-  for (let band = 0; band < bands.length; band++) if (position >= (bands[band]?.from ?? 0)) return band
-  return -1
+  let band = 0
+  while (band < bands.length - 1 && position < (bands[band]?.from ?? 0)) band++
+  return band
 }
 
 // How many of the limits the value passes.

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { cellCentre, ringAreaM2, type Ring } from '#core/geometry'
-import { surfaceFrom, type GroundSurvey, type Surface, type SurfaceOptions } from '#core/survey'
+import {
+  groundSurveySchema,
+  surfaceFrom,
+  type GroundSurvey,
+  type Surface,
+  type SurfaceOptions,
+} from '#core/survey'
 
 function surface(ground: GroundSurvey, options: SurfaceOptions = {}): Surface {
   const outcome = surfaceFrom(ground, options)
@@ -52,6 +58,14 @@ describe('bank', () => {
   it('exact solution: however long and narrow, never more than 250,000 cells', () => {
     const { frame } = surface({ ...bank, lengthM: 2000, widthM: 2, facesDeg: 45 })
     expect(frame.columns * frame.rows).toBeLessThanOrEqual(250_000)
+  })
+
+  it('exact solution: cells of the side that was asked for, as many as cover the bank', () => {
+    const { frame } = surface({ ...bank, facesDeg: 180 }, { cellM: 0.5 })
+    expect(frame.cellM).toBe(0.5)
+    expect(frame.columns).toBe(Math.ceil(bank.widthM / 0.5))
+    const planLengthM = Math.sqrt(bank.lengthM ** 2 - bank.riseM ** 2)
+    expect(frame.rows).toBe(Math.ceil(planLengthM / 0.5))
   })
 
   it('refuses a rise as long as the bank, and cells too fine or too coarse', () => {
@@ -234,5 +248,16 @@ describe('grid', () => {
       const elsewhere = surfaceFrom(grid, { boundary })
       expect(elsewhere.ok || elsewhere.problems[0]?.where).toBe('survey.boundary')
     }
+  })
+})
+
+describe('the plan’s schema', () => {
+  it('refuses a grid that holds more or fewer levels than cells', () => {
+    const grid = { kind: 'grid', columns: 2, rows: 2, cellM: 1, westM: 0, southM: 0 }
+    expect(groundSurveySchema.safeParse({ ...grid, levelsM: [1, 2, 3, null] }).success).toBe(true)
+    const short = groundSurveySchema.safeParse({ ...grid, levelsM: [1, 2, 3] })
+    expect(short.error?.issues.map(({ path, message }) => [path.join('.'), message])).toEqual([
+      ['levelsM', 'the grid must hold columns × rows levels'],
+    ])
   })
 })

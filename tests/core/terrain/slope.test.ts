@@ -112,6 +112,16 @@ describe('slope and aspect', () => {
     expect(surface.facesDeg).toBeUndefined()
   })
 
+  it('exact solution: a cell on its own is level', () => {
+    const lonely = surfaceOf({ columns: 9, rows: 9, cellM: 1 }, (eastM, northM) =>
+      eastM === 0 && (northM === 0 || northM === 4) ? 5 + northM : null,
+    )
+    for (const cell of cellsOf(lonely)) {
+      expect(terrainOf(lonely).slopeDeg[cell]).toBe(0)
+      expect(terrainOf(lonely).aspectDeg[cell]).toBe(-1)
+    }
+  })
+
   it('exact solution: a strip one cell wide keeps the slope along it', () => {
     const strip = surfaceOf({ columns: 9, rows: 9, cellM: 1 }, (eastM, northM) =>
       eastM === 0 ? 0.5 * northM : null,
