@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { months } from '#core/units'
 import { questions, sectionScale, sectionView, SectionFigure } from '#report'
+import { overlaps } from '../../src/report/drawing/path'
 import { gradientProfile, slopeAt } from '../../src/report/figures/strips/gradient-marks'
 import { hoursBars } from '../../src/report/figures/strips/hours-bars'
 import { limitLines } from '../../src/report/figures/strips/limit-lines'
@@ -78,10 +79,14 @@ describe.each(cases)('strips of $name at $widthPx px', ({ widthPx, axis, view, s
       const before = figures[index - 1]
       if (before) expect(at.xPx).toBeGreaterThan(before.at.xPx)
     })
-    const lines = [...limitLines(view, axis, widthPx, y)].sort((one, other) => one.at.yPx - other.at.yPx)
-    lines.forEach(({ at }, index) => {
-      const before = lines[index - 1]
-      if (before) expect(at.yPx - before.at.yPx).toBeGreaterThanOrEqual(11.9)
+    const lines = limitLines(view, axis, widthPx, { y, figures })
+    lines.forEach(({ box }, index) => {
+      expect(box.rightPx).toBeLessThanOrEqual(widthPx)
+      for (const other of lines.slice(index + 1)) expect(overlaps(box, other.box)).toBe(false)
+      for (const { at } of figures) {
+        const figure = { leftPx: at.xPx - 6, rightPx: at.xPx + 6, topPx: at.yPx - 9, bottomPx: at.yPx }
+        expect(overlaps(box, figure)).toBe(false)
+      }
     })
   })
 

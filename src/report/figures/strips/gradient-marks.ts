@@ -28,10 +28,11 @@ export function slopeAt(stations: readonly StripStation[], distanceM: number): n
 
 /** Strokes down the fall, thick at the high side and thicker the steeper: one path. */
 export function hachures(view: StripView, axis: Axis, heightPx: number): string {
+  const words = hachureFigures(view, axis).map(({ at, halfPx }) => ({ from: at - halfPx, to: at + halfPx }))
   let d = ''
   for (let xPx = axis.startPx + HACHURE.apartPx / 2; xPx < axis.endPx; xPx += HACHURE.apartPx) {
     const slopeDeg = slopeAt(view.stations, axis.distanceAt(xPx))
-    if (slopeDeg < LEVEL_DEG) continue
+    if (slopeDeg < LEVEL_DEG || words.some(({ from, to }) => xPx > from && xPx < to)) continue
     const half = (HACHURE.levelPx + (Math.min(slopeDeg, 45) / 45) * (HACHURE.steepPx - HACHURE.levelPx)) / 2
     d += outline([
       { xPx: xPx - half, yPx: 0 },
@@ -41,6 +42,18 @@ export function hachures(view: StripView, axis: Axis, heightPx: number): string 
     ])
   }
   return d
+}
+
+/** Type of the figures between hachures, and the gap left on each side of them [px]. */
+const BETWEEN_PX = { type: 14, air: 5 } as const
+
+/** Each zone's steep figure in its middle, with half the gap it needs. */
+export function hachureFigures(view: StripView, axis: Axis) {
+  return zoneStretches(view, axis).flatMap(({ key, zone, middlePx, widthPx, main }) => {
+    const text = `${Math.round(zone.slopeDegSteep)}°`
+    const halfPx = textWidthPx(text, 'sansBold', BETWEEN_PX.type) / 2 + BETWEEN_PX.air
+    return main && halfPx * 2 <= widthPx ? [{ key, text, at: middlePx, halfPx }] : []
+  })
 }
 
 /** A zone's steep figure with its place. */
