@@ -3,8 +3,8 @@ import { createApp } from 'vue'
 import '@fontsource-variable/newsreader/opsz.css'
 import '@fontsource-variable/newsreader/opsz-italic.css'
 import '@fontsource-variable/sofia-sans-semi-condensed'
-import './style/app.css'
 import App from './App.vue'
+import './style/app.css'
 
 createApp(App).use(createPinia()).mount('#app')
 

@@ -1,5 +1,5 @@
 import { careCalendar, loadSources, plantSchedule, zoneSchedule } from '#io'
-import { reportHtml } from './reportPage'
+import { reportHtml } from '#report'
 import { savePlan, type Findings, type Plan } from '#plan'
 import { download, fileStem } from './download'
 

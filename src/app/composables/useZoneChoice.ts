@@ -27,9 +27,8 @@ export function useZoneChoice(findings: () => Findings) {
   /** Puts a plant on the list of wanted or unwanted plants, or takes it off. */
   function plant(
     zoneId: string,
-    plantId: string,
+    { id: plantId, name }: { readonly id: string; readonly name: string },
     wish: 'insist' | 'without' | 'neither',
-    name: string,
   ): boolean {
     const words = { insist: 'insist on', without: 'do without', neither: 'leave open' }[wish]
     return decide(`${letterOf(zoneId)}: ${words} ${name}`, (plan) => {

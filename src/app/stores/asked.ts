@@ -1,5 +1,12 @@
 import type { CoverKind } from '#core/cover'
-import { scoreNames, whatWouldChange, type ScoreName, type ScoreRules, type WouldChange } from '#core/scores'
+import {
+  scoreNames,
+  whatWouldChange,
+  type Score,
+  type ScoreName,
+  type ScoreRules,
+  type WouldChange,
+} from '#core/scores'
 import type { Account } from '#core/units'
 import type { Findings, ZoneFindings } from '#plan'
 
@@ -14,10 +21,11 @@ export interface Asked {
 /** A level book, ready to be shown. */
 export interface Booked {
   readonly title: string
+  /** Letter of the zone, when it is of one. */
+  readonly letter: string | undefined
   readonly account: Account
-  /** The score that stands and its class, when the account is a score. */
-  readonly stands: { readonly name: ScoreName; readonly value: number; readonly class: string } | undefined
-  readonly override: { readonly score: number; readonly reason: string } | undefined
+  /** The score that stands, when the account is one. */
+  readonly score: Score | undefined
   readonly wouldChange: readonly WouldChange[]
 }
 
@@ -42,60 +50,73 @@ const coverTitles: Readonly<Record<CoverKind, string>> = {
 /** The account that was asked for; undefined when the findings hold none like it. */
 export function bookedFor(asked: Asked, findings: Findings, rules: ScoreRules): Booked | undefined {
   const { zoneId, about } = asked
-  if (zoneId === undefined) return about === 'water' ? plotWater(findings) : plotHours(findings)
+  if (zoneId === undefined)
+    return about === 'water' ? plain('The year’s water', findings.water.account) : plotHours(findings)
   const zone = findings.zoning.zones.find(({ id }) => id === zoneId)
-  const found = findings.zones.find((each) => each.zoneId === zoneId)
-  if (!zone || !found) return undefined
-  const name = `${zone.letter}, ${zone.name}`
-  if (isScore(about)) return bookedScore(found, about, { name, rules })
-  if (about === 'water') return plain(`The year’s water of ${name}`, waterOf(findings, zoneId))
-  if (about === 'hours') return plain(`Hours of care for ${name}`, hoursOf(findings, zoneId))
-  const kind = asked.cover ?? found.cover.chosen
-  return plain(
-    `${name} as ${coverTitles[kind]}`,
-    found.cover.options.find((option) => option.kind === kind)?.fitness,
-  )
+  const own = findings.zones.find((each) => each.zoneId === zoneId)
+  if (!zone || !own) return undefined
+  const booked = isScore(about)
+    ? bookedScore(own, about, { name: zone.name, rules })
+    : bookedZone(asked, { own, findings, name: zone.name })
+  return booked && { ...booked, letter: zone.letter }
 }
 
 const isScore = (about: Asked['about']): about is ScoreName => scoreNames.some((name) => name === about)
 
 function bookedScore(
-  found: ZoneFindings,
-  score: ScoreName,
-  { name, rules }: { readonly name: string; readonly rules: ScoreRules },
+  own: ZoneFindings,
+  name: ScoreName,
+  of: { readonly name: string; readonly rules: ScoreRules },
 ): Booked {
-  const { value, class: named, account, override } = found.scores[score]
+  const score = own.scores[name]
   return {
-    title: `${scoreTitles[score]} ${name}?`,
-    account,
-    stands: { name: score, value, class: named },
-    override,
-    wouldChange: whatWouldChange(found.facts, rules, score),
+    title: `${scoreTitles[name]} ${of.name}?`,
+    letter: undefined,
+    account: score.account,
+    score,
+    wouldChange: whatWouldChange(own.facts, of.rules, name),
   }
 }
 
-function plain(title: string, account: Account | undefined): Booked | undefined {
-  return account && { title, account, stands: undefined, override: undefined, wouldChange: [] }
+interface Of {
+  readonly own: ZoneFindings
+  readonly findings: Findings
+  readonly name: string
 }
 
-const plotWater = ({ water }: Findings): Booked | undefined => plain('The year’s water', water.account)
+function bookedZone({ about, cover }: Asked, { own, findings, name }: Of): Booked | undefined {
+  const { zoneId } = own
+  if (about === 'water')
+    return plain(`The year’s water of ${name}`, findings.water.units.find(({ id }) => id === zoneId)?.account)
+  if (about === 'hours')
+    return plain(
+      `Hours of care for ${name}`,
+      findings.care.zones.find((zone) => zone.zoneId === zoneId)?.account,
+    )
+  const kind = cover ?? own.cover.chosen
+  return plain(
+    `${name} as ${coverTitles[kind]}`,
+    own.cover.options.find((option) => option.kind === kind)?.fitness,
+  )
+}
 
-const waterOf = ({ water }: Findings, zoneId: string): Account | undefined =>
-  water.units.find(({ id }) => id === zoneId)?.account
-
-const hoursOf = ({ care }: Findings, zoneId: string): Account | undefined =>
-  care.zones.find((zone) => zone.zoneId === zoneId)?.account
+function plain(title: string, account: Account | undefined): Booked | undefined {
+  return account && { title, letter: undefined, account, score: undefined, wouldChange: [] }
+}
 
 /** Zone by zone, as care books them. */
 function plotHours({ care, zoning }: Findings): Booked | undefined {
-  const lines = care.zones.map(({ zoneId, account }) => ({
-    id: zoneId,
-    amount: account.total,
-    because: zoning.zones.find(({ id }) => id === zoneId)?.name ?? zoneId,
-    source: 'care-hours',
-  }))
-  return plain('Hours of care in a year', {
-    subject: 'Hours of care, all zones',
+  const lines = care.zones.map(({ zoneId, account }) => {
+    const zone = zoning.zones.find(({ id }) => id === zoneId)
+    return {
+      id: zoneId,
+      amount: account.total,
+      because: `${zone?.letter ?? ''}, ${zone?.name ?? zoneId}: its own book has the jobs`,
+      source: 'yours',
+    }
+  })
+  return plain('Where the hours go', {
+    subject: 'Hours of care in an established year, zone by zone',
     unit: 'h a year',
     lines,
     total: care.hoursTotal,
