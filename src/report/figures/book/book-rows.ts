@@ -2,7 +2,7 @@ import { booksOut, type Account } from '#core/units'
 import { grouped } from '../../words/figures-in-words'
 
 /** A line of the level book, as printed. */
-export interface BookRow {
+interface BookRow {
   readonly id: string
   /** Letter that is pinned on the section; none for the start. */
   readonly letter: string

@@ -57,7 +57,7 @@ export function hachureFigures(view: StripView, axis: Axis) {
 }
 
 /** A zone's steep figure with its place. */
-export interface SlopeFigure {
+interface SlopeFigure {
   readonly key: string
   readonly text: string
   readonly at: Px

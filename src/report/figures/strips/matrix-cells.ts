@@ -73,7 +73,7 @@ export function wetnessWordings(zone: StripZone, row: TimeRow, step: TimeStep): 
 }
 
 /** "wet 12 d", "dry 8 d", both, or nothing. */
-export function dayWords(zone: StripZone, row: TimeRow): string {
+function dayWords(zone: StripZone, row: TimeRow): string {
   const [wet, dry] = [Math.round(sumOf(zone.wetDays, row)), Math.round(sumOf(zone.dryDays, row))]
   return [wet > 0 ? `wet ${wet} d` : '', dry > 0 ? `dry ${dry} d` : ''].filter(Boolean).join(', ')
 }

@@ -15,7 +15,7 @@ import { yearAxis } from './year-room'
 import type { YearView, YearZone } from './year-view.types'
 
 /** A line of the written month. */
-export interface MonthLine {
+interface MonthLine {
   readonly kind: 'job' | 'off' | 'nothing' | 'note'
   readonly words: string
   readonly yPx: number
@@ -25,7 +25,7 @@ export interface MonthLine {
 }
 
 /** A zone's row of the year. */
-export interface JobsRow {
+interface JobsRow {
   readonly zone: YearZone
   readonly topPx: number
   readonly tallPx: number

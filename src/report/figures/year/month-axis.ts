@@ -12,7 +12,7 @@ export interface MonthAxis {
   readonly timeAt: (xPx: number) => number
 }
 
-export interface MonthColumn {
+interface MonthColumn {
   readonly month: Month
   readonly leftPx: number
   readonly widthPx: number

@@ -19,7 +19,7 @@ export function yearWords(view: YearView): string {
 }
 
 /** "4 March to 20 June". */
-export function runDays({ from, to }: JobRun): string {
+function runDays({ from, to }: JobRun): string {
   const first = from.month === to.month ? `${from.day}` : `${from.day} ${monthNames[from.month]}`
   return `${first} to ${to.day} ${monthNames[to.month]}`
 }
