@@ -26,6 +26,11 @@ async function run(line: readonly string[]): Promise<number> {
   return command.run({ ...given, words }, terminal)
 }
 
+// A reader such as head may close the pipe early: that is no failure.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  process.exit(error.code === 'EPIPE' ? exitCodes.done : exitCodes.failed)
+})
+
 run(process.argv.slice(2)).then(
   (code) => {
     process.exitCode = code

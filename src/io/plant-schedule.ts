@@ -59,7 +59,7 @@ const cells: Readonly<Record<string, (row: Row) => CsvCell>> = {
 }
 
 /** What is known to be poisonous about a plant, in a few words. */
-export function poisonWords({ flags: { toxicity } }: PlantVerdict): string {
+function poisonWords({ flags: { toxicity } }: PlantVerdict): string {
   if (!toxicity) return 'none known'
   const eaten = toxicity.ingestion === 'none' ? '' : `${toxicity.ingestion} if eaten (${toxicity.parts})`
   const skin = toxicity.skin ? `skin: ${toxicity.skin}` : ''

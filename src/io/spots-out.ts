@@ -79,9 +79,16 @@ const verdictColumns: readonly Column[] = [
   { name: 'plant', cell: ({ plant }) => plant?.plant.name },
   { name: 'plantVerdict', cell: ({ plant }) => plant && (plant.offered ? 'offered' : 'refused') },
   { name: 'plantFit', cell: ({ plant }) => plant?.fit },
-  {
-    name: 'plantReasons',
-    cell: ({ plant }) =>
-      plant?.reasons.map((reason) => `${reason.for ? '+' : '−'} ${reason.because}`).join(' '),
-  },
+  { name: 'plantReasons', cell: ({ plant }) => plant && reasonWords(plant) },
 ]
+
+/** Reasons for, then against; no sign leads them, since a spreadsheet would take it for a formula. */
+function reasonWords({ reasons }: PlantVerdict): string {
+  const said = (wanted: boolean) =>
+    reasons
+      .filter((reason) => reason.for === wanted)
+      .map(({ because }) => because)
+      .join(' ')
+  const [good, bad] = [said(true), said(false)]
+  return [good && `For: ${good}`, bad && `Against: ${bad}`].filter(Boolean).join(' ')
+}

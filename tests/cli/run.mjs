@@ -13,6 +13,7 @@ import {
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { freshGuide, guideFile } from './guide.mjs'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const built = join(root, 'dist-cli/lynchet.mjs')
@@ -347,6 +348,10 @@ test('exit codes: 0 for help, 1 for a bad plan, 2 for a command not understood',
     assert.ok(err.includes('--help'), line.join(' '))
   }
   assert.equal(lynchet(['new', '--bank', '7,20,200,10', '--latitude', '50', '--longitude', '0']).code, 1)
+})
+
+test('every output in docs/guide/command-line.md is what the command prints', () => {
+  assert.equal(readFileSync(guideFile, 'utf8'), freshGuide())
 })
 
 test('schema writes what is in docs/schema', () => {
