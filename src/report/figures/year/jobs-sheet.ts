@@ -1,3 +1,4 @@
+import type { JobMark } from '#core/care'
 import { months, monthNames, type Month } from '#core/units'
 import { COMPACT_PX } from '../../drawing/scale'
 import { wrapWords } from '../../figures/strips/fit-words'
@@ -22,6 +23,7 @@ interface MonthLine {
   /** The job's mark, at the same scale as all others. */
   readonly mark: DrawnMark | undefined
   readonly markYPx: number
+  readonly work: JobMark | undefined
 }
 
 /** A zone's row of the year. */
@@ -174,7 +176,7 @@ function setLines(words: readonly MonthWords[], topPx: number, areaPx2PerHour: n
   return words.map(({ kind, words: line, job, roomPx = 0 }) => {
     yPx += LINE_PX[kind]
     const mark = job ? drawnMark(job.mark, job.hours * areaPx2PerHour) : undefined
-    return { kind, words: line, yPx, mark, markYPx: yPx - LINE_PX[kind] + 4 + roomPx / 2 }
+    return { kind, words: line, yPx, mark, work: job?.mark, markYPx: yPx - LINE_PX[kind] + 4 + roomPx / 2 }
   })
 }
 
