@@ -1,19 +1,23 @@
 import { describe, expect, it } from 'vitest'
 import { bankPlants, standingBoxes } from '../../src/report/drawing/bank-plants'
 import { placeLabels, type LabelWish } from '../../src/report/drawing/labels'
-import { crosses, overlaps, type Box } from '../../src/report/drawing/path'
+import { crosses } from '../../src/report/drawing/open-line'
+import { overlaps, type Box, type Px } from '../../src/report/drawing/path'
 import { sectionScale } from '../../src/report/drawing/scale'
 import { seededRandom } from '../../src/report/drawing/seeded'
 import { distanceMarks, zoneCells } from '../../src/report/drawing/zone-band'
+import { threadPaths } from '../../src/report/drawing/thread-paths'
+import { waterThreads } from '../../src/report/drawing/threads'
 import { textWidthPx } from '../../src/report/drawing/text-width'
+import { captionWords } from '../../src/report/figures/section/section-words'
 import { sectionSheet } from '../../src/report/figures/section/section-sheet'
 import { questions } from '../../src/report/section-view.types'
-import { anyView } from './fixture'
+import { anyView, exampleView } from './fixture'
 
 const ROUNDS = 40
 
 /** Sheets of many widths, zones and questions. */
-function* sheets() {
+function* drawnSheets() {
   const random = seededRandom('sheets of every kind')
   for (let round = 0; round < ROUNDS; round++) {
     const view = anyView(random)
@@ -27,6 +31,9 @@ function* sheets() {
     yield { view, scale, question, keepClear, sheet }
   }
 }
+
+const allSheets = [...drawnSheets()]
+const sheets = () => allSheets
 
 const pairs = <T>(all: readonly T[]): [T, T][] =>
   all.flatMap((one, at) => all.slice(at + 1).map((other): [T, T] => [one, other]))
@@ -79,6 +86,53 @@ describe('labels of the section', () => {
   })
 })
 
+describe('the light of the sun', () => {
+  const lit = () => sheets().filter(({ question }) => question === 'sun')
+
+  it('rays and suns keep off the answer, the plan and every word, on any width', () => {
+    let rays = 0
+    for (const { sheet, keepClear } of lit()) {
+      const words = [...keepClear, ...sheet.labels.map((label) => label.box)]
+      const discs = sheet.suns.flatMap(({ disc }) => (disc ? [disc.box] : []))
+      for (const box of discs) expect(words.some((other) => overlaps(box, other))).toBe(false)
+      for (const [one, other] of pairs(discs)) expect(overlaps(one, other)).toBe(false)
+      for (const sun of sheet.suns)
+        for (const [from, to] of strokes(sun.rays)) {
+          rays++
+          for (const word of [...words, ...discs]) expect(crosses(from, to, smaller(word))).toBe(false)
+        }
+    }
+    expect(rays).toBeGreaterThan(20)
+  })
+
+  it('a sun with no room in the sky is told in the caption', () => {
+    const view = exampleView()
+    const scale = sectionScale(view, { widthPx: 1140, heightPx: 520 })
+    const none = { question: 'sun', month: 5, years: 5, keepClear: [box(0, 0, 1140, 520)] } as const
+    const { suns } = sectionSheet(view, scale, none)
+    expect(suns.length).toBeGreaterThan(0)
+    for (const { disc, words } of suns) {
+      expect(disc).toBeUndefined()
+      expect(captionWords(view, scale, { question: 'sun', suns }).toLowerCase()).toContain(words)
+    }
+  })
+})
+
+describe('the rain', () => {
+  it('no stroke that is counted runs through a word', () => {
+    let strokesSeen = 0
+    for (const { view, scale, sheet } of sheets().filter(({ question }) => question === 'water')) {
+      const counted = waterThreads(view.zones, scale.axis.endPx - scale.axis.startPx)
+      const { rain, overGround } = threadPaths(view, scale, counted?.threads ?? [])
+      for (const [from, to] of [...strokes(rain), ...strokes(overGround)]) {
+        strokesSeen++
+        for (const label of sheet.labels) expect(crosses(from, to, label.box)).toBe(false)
+      }
+    }
+    expect(strokesSeen).toBeGreaterThan(50)
+  })
+})
+
 describe('the zone band', () => {
   it('distances never touch, and the two ends are always written', () => {
     for (const { view, scale } of sheets()) {
@@ -100,6 +154,24 @@ describe('the zone band', () => {
 
 function box(leftPx: number, topPx: number, rightPx: number, bottomPx: number): Box {
   return { leftPx, topPx, rightPx, bottomPx }
+}
+
+/** A box without its rim: places in a path are rounded to a tenth of a pixel. */
+function smaller({ leftPx, topPx, rightPx, bottomPx }: Box): Box {
+  return box(leftPx + 0.2, topPx + 0.2, rightPx - 0.2, bottomPx - 0.2)
+}
+
+/** Straight strokes of a path of M, L and V. */
+function strokes(d: string): [Px, Px][] {
+  const found: [Px, Px][] = []
+  let at: Px | undefined
+  for (const [, letter, first, second] of d.matchAll(/([MLV])(-?[\d.]+)(?: (-?[\d.]+))?/g)) {
+    const to: Px =
+      letter === 'V' ? { xPx: at?.xPx ?? 0, yPx: Number(first) } : { xPx: Number(first), yPx: Number(second) }
+    if (at && letter !== 'M') found.push([at, to])
+    at = to
+  }
+  return found
 }
 
 function wish(own: Partial<LabelWish>): LabelWish {

@@ -160,14 +160,20 @@ function mownTurf(view: SectionView, scale: SectionScale): string {
     .join('')
 }
 
-/** Boxes that labels above the ground keep off: the ground itself with its soft plants, and every crown. */
-export function standingBoxes(view: SectionView, scale: SectionScale, plants: BankPlants): Box[] {
+/**
+ * Boxes that labels above the ground keep off: the ground itself with its soft plants, and every crown.
+ *
+ * @param overPx - what is drawn over the turf of the plot, such as rain [px]
+ */
+export function standingBoxes(view: SectionView, scale: SectionScale, plants: BankPlants, overPx = 0): Box[] {
   const columnPx = 10
   const columns = groundPoints(view, scale, view.drawn)
     .filter((_, at) => at % 2 === 0)
     .map((point) => {
       const over = plants.tops.filter((top) => Math.abs(top.xPx - point.xPx) < columnPx)
-      const topPx = Math.min(point.yPx, ...over.map((top) => top.yPx)) - 2
+      const onPlot = point.xPx > scale.axis.startPx - columnPx && point.xPx < scale.axis.endPx + columnPx
+      const turfPx = point.yPx - (onPlot ? overPx : 0)
+      const topPx = Math.min(turfPx, ...over.map((top) => top.yPx)) - 2
       return {
         leftPx: point.xPx - columnPx / 2,
         rightPx: point.xPx + columnPx / 2,

@@ -1,5 +1,6 @@
 import { boxIndex, type BoxIndex } from './box-index'
-import { crosses, overlaps, type Box, type Px } from './path'
+import { crosses } from './open-line'
+import { overlaps, type Box, type Px } from './path'
 import { textWidthPx, type Face } from './text-width'
 
 type Tone = 'ink' | 'red' | 'water' | 'leaf'

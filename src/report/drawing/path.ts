@@ -43,21 +43,3 @@ export function overlaps(one: Box, other: Box): boolean {
     other.topPx < one.bottomPx
   )
 }
-
-/** Whether a straight line passes through a box: Liang and Barsky's clipping. */
-export function crosses(from: Px, to: Px, box: Box): boolean {
-  const [acrossPx, downPx] = [to.xPx - from.xPx, to.yPx - from.yPx]
-  const limits = [
-    [-acrossPx, from.xPx - box.leftPx],
-    [acrossPx, box.rightPx - from.xPx],
-    [-downPx, from.yPx - box.topPx],
-    [downPx, box.bottomPx - from.yPx],
-  ] as const
-  let [enters, leaves] = [0, 1]
-  for (const [along, room] of limits) {
-    if (along === 0 && room < 0) return false
-    if (along < 0) enters = Math.max(enters, room / along)
-    if (along > 0) leaves = Math.min(leaves, room / along)
-  }
-  return enters < leaves
-}

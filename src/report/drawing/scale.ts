@@ -50,6 +50,12 @@ export const COMPACT_PX = 700
 /** Least earth drawn below the foot [px]. */
 const LEAST_EARTH_PX = 28
 
+/** Falls smaller than this are within the error of a survey: the ground counts as level [m]; our judgement. */
+const LEVEL_M = 0.05
+
+/** Sky kept over the highest thing when heights are exaggerated [px]. */
+const HEAD_PX = 24
+
 /** Exaggerations that may be declared, the share of the room below which one is used, and the share it aims at. */
 const EXAGGERATIONS = [1, 2, 5, 10, 20] as const
 const FLAT_SHARE = 0.22
@@ -75,7 +81,12 @@ export function sectionScale(
   const riseRoomPx = Math.max(size.heightPx - room.skyPx - room.bandPx - LEAST_EARTH_PX, 40)
   const acrossPx = size.widthPx - room.leftPx - room.rightPx
   const xPxPerM = Math.min(acrossPx / drawnM, riseRoomPx / Math.max(view.fallM, 0.1))
-  const exaggeration = exaggerationFor(view.fallM * xPxPerM, riseRoomPx)
+  const exaggeration = isLevel(view)
+    ? 1
+    : exaggerationFor(view.fallM * xPxPerM, riseRoomPx, {
+        tallPx: tallestM(view) * xPxPerM,
+        skyPx: size.heightPx - room.bandPx - LEAST_EARTH_PX - HEAD_PX,
+      })
   const basePx = size.heightPx - room.bandPx
   const footPx = basePx - LEAST_EARTH_PX
   const yPxPerM = xPxPerM * exaggeration
@@ -91,10 +102,37 @@ export function sectionScale(
   }
 }
 
-function exaggerationFor(risePx: number, roomPx: number): number {
-  const fitting = EXAGGERATIONS.filter((times) => risePx * times <= roomPx || times === 1)
+interface Tall {
+  /** Highest thing that stands on the section, above its foot, at true scale [px]. */
+  readonly tallPx: number
+  readonly skyPx: number
+}
+
+function exaggerationFor(risePx: number, roomPx: number, { tallPx, skyPx }: Tall): number {
+  const fitting = EXAGGERATIONS.filter(
+    (times) => times === 1 || (risePx * times <= roomPx && tallPx * times <= skyPx),
+  )
   if (risePx >= roomPx * FLAT_SHARE) return 1
   return fitting.find((times) => risePx * times >= roomPx * WANTED_SHARE) ?? fitting.at(-1) ?? 1
+}
+
+/** Highest point above the foot of what stands on the section, its trees and shrubs full grown [m]. */
+function tallestM(view: SectionView): number {
+  const things = view.obstacles.map(
+    ({ fromM, toM, heightM }) => groundAt(view.ground, (fromM + toM) / 2).heightM + (heightM ?? 0),
+  )
+  const plants = view.zones.flatMap(({ spans, planting }) =>
+    spans.map(
+      ({ fromM }) =>
+        groundAt(view.ground, fromM).heightM + Math.max(0, ...planting.map(({ plant }) => plant.heightM)),
+    ),
+  )
+  return Math.max(view.fallM, ...things, ...plants)
+}
+
+/** Ground that falls less than a survey can tell. */
+export function isLevel({ fallM }: Pick<SectionView, 'fallM'>): boolean {
+  return fallM < LEVEL_M
 }
 
 function axisOf(zeroPx: number, xPxPerM: number, lengthM: number): Axis {

@@ -10,6 +10,9 @@ export type Shape = Box
 /** Share of a tree's height below its crown. */
 const CLEAR_STEM = 0.24
 
+/** Air that words keep on each side of what is built, for eaves and coursing [px]. */
+const BUILT_AIR_PX = 7
+
 /** The surveyed things on the section that throw shade: house, walls, hedges and trees. */
 export function bankShape(view: SectionView, scale: SectionScale): Shape[] {
   return view.obstacles
@@ -34,7 +37,10 @@ export function builtBoxes(view: SectionView, scale: SectionScale): Box[] {
   const built = view.obstacles.filter((obstacle) =>
     ['house', 'wall', 'hedge', 'fence', 'downpipe'].includes(obstacle.kind),
   )
-  return built.map((obstacle) => builtBox(view, scale, obstacle))
+  return built.map((obstacle) => {
+    const box = builtBox(view, scale, obstacle)
+    return { ...box, leftPx: box.leftPx - BUILT_AIR_PX, rightPx: box.rightPx + BUILT_AIR_PX }
+  })
 }
 
 /** The part of a built thing that the drawing shows. A roof that is cut off is only as high as where it leaves. */

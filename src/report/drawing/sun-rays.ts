@@ -2,16 +2,18 @@ import { toRadians } from '#core/units'
 import type { SectionView, Stretch } from '../section-view.types'
 import { bankShape, type Shape } from './shade'
 import { noonSuns, type NoonSun } from './noon-sun'
-import { n, overlaps, type Box, type Px } from './path'
+import type { Px } from './path'
 import { groundAt, type SectionScale } from './scale'
-import { textWidthPx } from './text-width'
 
 /** Light of one noon on the section. */
 export interface NoonLight {
   readonly sun: NoonSun
-  readonly rays: string
-  readonly disc: Px
-  readonly words: string
+  /** Towards the sun on the sheet, of length 1. */
+  readonly direction: Px
+  /** Places of the ground that its drawn rays reach, top of the slope first. */
+  readonly feet: readonly Px[]
+  /** Length of a ray [px]. */
+  readonly longPx: number
   /** Stretches of ground in shade. */
   readonly shaded: readonly Stretch[]
 }
@@ -20,32 +22,15 @@ export interface NoonLight {
 const RAY_GAP_PX = 96
 const RAY_LONG_PX = { midsummer: 150, midwinter: 104 }
 
-/** Distance between places tried for shade [m]. */
+/** Distance between places tried for shade: at least this [m], and no more than this many on a section. */
 const SHADE_STEP_M = 0.1
-
-/** Radius of the drawn sun, and size of its words [px]. */
-export const SUN_PX = 7
-const WORDS_PX = 12
+const MOST_SHADE_STEPS = 400
 
 /** Noon of midsummer and midwinter, left out when the sun stands square to the section. */
 export function noonLights(view: SectionView, scale: SectionScale): NoonLight[] {
   return noonSuns(view.latitudeDeg, view.bearingDeg)
     .filter((sun) => !sun.across)
     .map((sun) => noonLight(view, scale, sun))
-}
-
-/** Boxes of the suns and their words, for labels to keep off. */
-export function sunBoxes(lights: readonly NoonLight[]): Box[] {
-  return lights.map(({ disc, words }) => sunBox(disc, words))
-}
-
-function sunBox(disc: Px, words: string): Box {
-  return {
-    leftPx: disc.xPx - SUN_PX * 2,
-    rightPx: disc.xPx + SUN_PX * 2 + textWidthPx(words, 'sans', WORDS_PX),
-    topPx: disc.yPx - SUN_PX * 2,
-    bottomPx: disc.yPx + SUN_PX * 2,
-  }
 }
 
 /** Light of one noon, with the shade that the section's own trees and house throw along it. */
@@ -55,45 +40,18 @@ function noonLight(view: SectionView, scale: SectionScale, sun: NoonSun): NoonLi
   const shapes = bankShape(view, scale)
   const lit = (atM: number) => !blocked(shapes, groundPx(view, scale, atM), { up, towards })
   const count = Math.max(1, Math.round((scale.axis.endPx - scale.axis.startPx) / RAY_GAP_PX))
-  const feet = Array.from({ length: count }, (_, at) => ((at + 0.5) / count) * view.lengthM).filter(lit)
-  const direction = unit({ xPx: towards, yPx: -up })
-  const longPx = RAY_LONG_PX[sun.when]
-  const words = `${sun.when} noon, ${Math.round(sun.heightDeg)}° high`
-  const discs = feet.map((atM) => along(groundPx(view, scale, atM), direction, longPx + SUN_PX + 3))
-  const disc = clearDisc(sun.when === 'midsummer' ? discs : discs.reverse(), words, {
-    shapes,
-    endPx: scale.axis.endPx,
-  })
+  const places = Array.from({ length: count }, (_, at) => ((at + 0.5) / count) * view.lengthM)
   return {
     sun,
-    words,
-    rays: feet.map((atM) => ray(groundPx(view, scale, atM), direction, longPx)).join(''),
-    disc: disc ?? { xPx: scale.axis.startPx, yPx: SUN_PX * 3 },
+    direction: unit({ xPx: towards, yPx: -up }),
+    feet: places.filter(lit).map((atM) => groundPx(view, scale, atM)),
+    longPx: RAY_LONG_PX[sun.when],
     shaded: shadedStretches(view, lit),
   }
 }
 
-/** The first sun on the sheet whose words touch no crown and no roof. */
-function clearDisc(
-  discs: readonly Px[],
-  words: string,
-  { shapes, endPx }: { readonly shapes: readonly Shape[]; readonly endPx: number },
-): Px | undefined {
-  const clear = (disc: Px) => {
-    const box = sunBox(disc, words)
-    return box.rightPx <= endPx && box.topPx >= 0 && !shapes.some((shape) => overlaps(shape, box))
-  }
-  return discs.find(clear)
-}
-
 function groundPx(view: SectionView, scale: SectionScale, atM: number): Px {
   return { xPx: scale.axis.x(atM), yPx: scale.y(groundAt(view.ground, atM).heightM) }
-}
-
-function ray(foot: Px, direction: Px, longPx: number): string {
-  const from = along(foot, direction, longPx)
-  const to = along(foot, direction, 3)
-  return `M${n(from.xPx)} ${n(from.yPx)}L${n(to.xPx)} ${n(to.yPx)}`
 }
 
 /** Whether any crown or roof stands between a place on the ground and the sun. */
@@ -114,7 +72,7 @@ function blocked(
 
 function shadedStretches(view: SectionView, lit: (atM: number) => boolean) {
   const stretches: { fromM: number; toM: number }[] = []
-  const step = Math.max(SHADE_STEP_M, view.lengthM / 400)
+  const step = Math.max(SHADE_STEP_M, view.lengthM / MOST_SHADE_STEPS)
   for (let atM = 0; atM < view.lengthM; atM += step) {
     if (lit(atM)) continue
     const last = stretches.at(-1)
@@ -128,8 +86,4 @@ function shadedStretches(view: SectionView, lit: (atM: number) => boolean) {
 function unit(direction: Px): Px {
   const long = Math.hypot(direction.xPx, direction.yPx)
   return { xPx: direction.xPx / long, yPx: direction.yPx / long }
-}
-
-function along(from: Px, direction: Px, lengthPx: number): Px {
-  return { xPx: from.xPx + direction.xPx * lengthPx, yPx: from.yPx + direction.yPx * lengthPx }
 }

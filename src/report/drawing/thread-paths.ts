@@ -11,8 +11,9 @@ export interface ThreadPaths {
   readonly overGround: string
 }
 
-/** Rain is drawn this long above the ground, starting this far over it [px]. */
-const RAIN_PX = { from: 4, to: 30 }
+/** Rain is drawn from close over the ground up to here [px]; words stand above it. */
+export const RAIN_OVER_PX = 24
+const RAIN_FROM_PX = 4
 
 /** Threads of one bundle lie this far apart, and never thicker than this share of the soil. */
 const BUNDLE_GAP_PX = 2.6
@@ -61,7 +62,7 @@ function groundPx(view: SectionView, scale: SectionScale, atM: number): Px {
 
 function rain(view: SectionView, scale: SectionScale, thread: Thread): string {
   const foot = groundPx(view, scale, thread.fromM)
-  return `M${n(foot.xPx)} ${n(foot.yPx - RAIN_PX.to)}V${n(foot.yPx - RAIN_PX.from)}`
+  return `M${n(foot.xPx)} ${n(foot.yPx - RAIN_OVER_PX)}V${n(foot.yPx - RAIN_FROM_PX)}`
 }
 
 /** Into the roots and up again. */

@@ -3,8 +3,10 @@ import { cubicMetres, metres } from '../../drawing/measures'
 import type { Px } from '../../drawing/path'
 import { COMPACT_PX, groundAt, type SectionScale } from '../../drawing/scale'
 import { builtBox } from '../../drawing/shade'
+import { RAIN_OVER_PX } from '../../drawing/thread-paths'
 import type { Question, SectionObstacle, SectionView, SectionZone, Stretch } from '../../section-view.types'
-import { LEAST_VOLUME_M3, zoneWords, type Asked, type Words } from './zone-words'
+import { zoneLabels } from './zone-labels'
+import { LEAST_VOLUME_M3, type Asked, type Words } from './zone-words'
 
 /** Longest lighter line of a danger [characters]. */
 const LONGEST_NOTE = 58
@@ -15,10 +17,10 @@ const PLACES = [0.5, 0.35, 0.65, 0.2, 0.8, 0.08, 0.92] as const
 /** Labels above the ground that answer a question, with dangers before all else. */
 export function labelWishes(view: SectionView, scale: SectionScale, asked: Asked): LabelWish[] {
   if (scale.widthPx < COMPACT_PX) return dangers(view, scale)
-  const zones = view.zones.flatMap((zone) => {
-    const words = zoneWords(view, zone, asked)
-    return words ? [above(`zone-${zone.id}`, alongZone(view, scale, zone), words)] : []
-  })
+  const rainPx = asked.question === 'water' ? RAIN_OVER_PX : 0
+  const zones = zoneLabels(view, scale, asked).map(({ id, words, stretch }) =>
+    above(id, raised(alongStretch(view, scale, stretch), rainPx), words),
+  )
   const foot = asked.question === 'water' ? waterAtFoot(view, scale) : []
   return [
     ...dangers(view, scale),
@@ -98,7 +100,7 @@ function waterAtFoot(view: SectionView, scale: SectionScale): LabelWish[] {
   const last = [...view.zones].reverse().find((zone) => zone.volumes && zone.spans.length > 0)
   if (!last?.volumes || last.volumes.sidewaysM3 < LEAST_VOLUME_M3) return []
   return [
-    above('foot', [at(view, scale, view.lengthM)], {
+    above('foot', raised([at(view, scale, view.lengthM)], RAIN_OVER_PX), {
       title: cubicMetres(last.volumes.sidewaysM3),
       note: 'seeps out at the foot',
       tone: 'water',
@@ -149,6 +151,11 @@ function sameSoilOnce(wishes: readonly LabelWish[]): LabelWish[] {
 
 function above(id: string, anchors: readonly Px[], words: Words): LabelWish {
   return { id, tone: 'ink', voice: 'verdict', warns: false, ...words, anchors, side: 'above', rank: 2 }
+}
+
+/** Labels of the water stand on the rain. */
+function raised(places: readonly Px[], byPx: number): Px[] {
+  return places.map((place) => ({ ...place, yPx: place.yPx - byPx }))
 }
 
 function at(view: SectionView, scale: SectionScale, distanceM: number): Px {

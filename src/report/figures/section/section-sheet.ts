@@ -2,7 +2,9 @@ import { bankPlants, standingBoxes, type BankPlants } from '../../drawing/bank-p
 import { groundPoints, soilDepthM } from '../../drawing/ground-shape'
 import { placeLabels, type PlacedLabel } from '../../drawing/labels'
 import { builtBoxes } from '../../drawing/shade'
-import { noonLights, sunBoxes } from '../../drawing/sun-rays'
+import { placeSuns, type DrawnSun } from '../../drawing/sun-places'
+import { noonLights } from '../../drawing/sun-rays'
+import { RAIN_OVER_PX } from '../../drawing/thread-paths'
 import { wedgeBoxes, wedges } from '../../drawing/wedges'
 import type { Box } from '../../drawing/path'
 import type { SectionScale } from '../../drawing/scale'
@@ -21,6 +23,8 @@ export interface SectionSheet {
   readonly plants: BankPlants
   readonly labels: readonly PlacedLabel[]
   readonly soilLabels: readonly PlacedLabel[]
+  /** Noon light, where the sun is asked for. */
+  readonly suns: readonly DrawnSun[]
 }
 
 /** A sheet's question, its year of growth, and what labels must keep clear of. */
@@ -34,20 +38,21 @@ export interface SheetWish extends Asked {
 export function sectionSheet(view: SectionView, scale: SectionScale, wish: SheetWish): SectionSheet {
   const plants = bankPlants(view, scale, wish.years)
   const above = [
-    ...standingBoxes(view, scale, plants),
+    ...standingBoxes(view, scale, plants, wish.question === 'water' ? RAIN_OVER_PX : 0),
     ...builtBoxes(view, scale),
     ...wedgeBoxes(wish.question === 'ground' || wish.question === 'mow' ? wedges(view, scale) : []),
-    ...(wish.question === 'sun' ? sunBoxes(noonLights(view, scale)) : []),
-    ...wish.keepClear,
   ]
+  const labels = placeLabels(labelWishes(view, scale, wish), {
+    ...LABEL_TYPE,
+    bounds: sky(scale),
+    taken: [...above, ...wish.keepClear],
+    shun: plants.woody.map((each) => each.crown),
+  })
+  const lights = wish.question === 'sun' ? noonLights(view, scale) : []
   return {
     plants,
-    labels: placeLabels(labelWishes(view, scale, wish), {
-      ...LABEL_TYPE,
-      bounds: sky(scale),
-      taken: above,
-      shun: plants.woody.map((each) => each.crown),
-    }),
+    labels,
+    suns: placeSuns(lights, { bounds: sky(scale), keepClear: wish.keepClear, taken: above, labels }),
     soilLabels: placeLabels(soilWishes(view, scale, wish), {
       ...LABEL_TYPE,
       bounds: earth(view, scale),

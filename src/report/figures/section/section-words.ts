@@ -1,6 +1,7 @@
 import { windName } from '#core/units'
 import { degrees, metres } from '../../drawing/measures'
-import { COMPACT_PX, type SectionScale } from '../../drawing/scale'
+import { COMPACT_PX, isLevel, type SectionScale } from '../../drawing/scale'
+import type { DrawnSun } from '../../drawing/sun-places'
 import { waterThreads } from '../../drawing/threads'
 import type { Question, SectionView } from '../../section-view.types'
 import { coverWords, verdictWords } from './verdict-words'
@@ -18,15 +19,16 @@ export function sectionWords(view: SectionView, scale: SectionScale): string {
   const dangers = view.dangers.map(
     (danger) => ` Danger at ${metres(danger.fromM)}: ${danger.what}. ${danger.mend}`,
   )
-  return (
-    `The ground falls ${metres(view.fallM)} in ${metres(view.lengthM)} towards the ${windName(view.bearingDeg)}, ` +
-    `steepest ${degrees(steepest.slopeDeg)} at ${metres(steepest.distanceM)}. ${scaleWords(view, scale)}. ` +
-    `Zones from the top: ${zones}.${dangers.join('')}`
-  )
+  const falls = isLevel(view)
+    ? `The ground is level over ${metres(view.lengthM)}`
+    : `The ground falls ${metres(view.fallM)} in ${metres(view.lengthM)} towards the ${windName(view.bearingDeg)}, ` +
+      `steepest ${degrees(steepest.slopeDeg)} at ${metres(steepest.distanceM)}`
+  return `${falls}. ${scaleWords(view, scale)}. ` + `Zones from the top: ${zones}.${dangers.join('')}`
 }
 
-/** The scale, always declared. */
+/** The scale, always declared; level ground has none to declare. */
 function scaleWords(view: SectionView, scale: SectionScale): string {
+  if (isLevel(view)) return `Section A to A′, level over ${metres(view.lengthM)}: there is no slope to draw`
   const heights =
     scale.exaggeration === 1
       ? 'heights true to lengths'
@@ -34,18 +36,36 @@ function scaleWords(view: SectionView, scale: SectionScale): string {
   return `Section A to A′, ${metres(view.fallM)} down in ${metres(view.lengthM)}, ${heights}`
 }
 
-/** The line under the drawing: the scale, and what its marks stand for. */
-export function captionWords(view: SectionView, scale: SectionScale, question: Question): string {
-  const compact = scale.widthPx < COMPACT_PX
-  const words = compact ? shortScaleWords(scale) : scaleWords(view, scale)
-  if (question === 'water') return `${words}. ${threadWords(view, scale)}`
-  if (question === 'sun' && !compact)
-    return `${words}. Ticks under the turf: in shade at noon, midsummer above midwinter`
-  return words
+/** What the caption speaks of. */
+interface Captioned {
+  readonly question: Question
+  readonly suns: readonly DrawnSun[]
 }
 
-function shortScaleWords(scale: SectionScale): string {
+/** The line under the drawing: the scale, and what its marks stand for. */
+export function captionWords(view: SectionView, scale: SectionScale, { question, suns }: Captioned): string {
+  const compact = scale.widthPx < COMPACT_PX
+  const words = compact ? shortScaleWords(view, scale) : scaleWords(view, scale)
+  if (question === 'water') return `${words}. ${threadWords(view, scale)}`
+  return question === 'sun' ? `${words}${sunWords(suns, compact)}` : words
+}
+
+function shortScaleWords(view: SectionView, scale: SectionScale): string {
+  if (isLevel(view)) return 'Level: no slope'
   return scale.exaggeration === 1 ? 'True to scale' : `Heights × ${scale.exaggeration}`
+}
+
+/** Suns with no place in the sky are told here. */
+function sunWords(suns: readonly DrawnSun[], compact: boolean): string {
+  const untold = suns.filter((sun) => !sun.disc).map((sun) => sun.words)
+  const ticks = compact || suns.length === 0 ? [] : [SHADE_WORDS]
+  return [...untold, ...ticks].map((sentence) => `. ${capital(sentence)}`).join('')
+}
+
+const SHADE_WORDS = 'Ticks under the turf: in shade at noon, midsummer above midwinter'
+
+function capital(words: string): string {
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`
 }
 
 function threadWords(view: SectionView, { axis }: SectionScale): string {
