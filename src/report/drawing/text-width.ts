@@ -40,7 +40,7 @@ const advances: Readonly<Record<Face, readonly number[]>> = {
 /** Advance of a character that was not measured [hundredths of the type size]. */
 const UNKNOWN_ADVANCE = 62
 
-/** A space that keeps a figure with its unit is as wide as any. */
+/** A space that keeps a figure with its unit is as wide as a plain one. */
 const TIED = '\u00A0'
 
 /** Room for hinting and optical sizes [ratio]. */
