@@ -56,6 +56,9 @@ export const layers = {
     'd3-',
     '@fontsource',
     '(\\.\\./){1,2}(components|composables|stores|views|drawing|edits)/',
+    // Views and components in folders of their own, beside one another.
+    '\\.\\./(desk|margin)/',
+    '\\.\\./[A-Z]\\w+\\.vue$',
   ],
 }
 
@@ -169,7 +172,14 @@ export default defineConfig(
   },
   ...coreRules,
   ...Object.entries(layers).map(([place, allowed]) => only(place, allowed)),
-  only('app/components', ['vue$', '#core/', '#report$', '(\\.\\./){1,2}(components|drawing)/', 'leaflet']),
+  only('app/components', [
+    'vue$',
+    '#core/',
+    '#report$',
+    '(\\.\\./){1,2}(components|drawing)/',
+    '\\.\\./[A-Z]\\w+\\.vue$',
+    'leaflet',
+  ]),
   only('app/drawing', ['#core/', '#report$', 'd3-']),
   only('app/edits', ['#core/', '#plan$']),
   {

@@ -50,7 +50,7 @@ const ROD_M = 2
 
 interface Frame {
   /** Across, up, and into the drawing [m]. */
-  at(acrossM: number, upM: number, deepM: number): Px
+  readonly at: (acrossM: number, upM: number, deepM: number) => Px
   readonly pxPerM: number
   readonly heightPx: number
 }
