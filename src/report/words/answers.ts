@@ -68,6 +68,7 @@ export function waterAnswer({ water, zoning }: Findings): Answer {
 
 function dayPhrases(zone: ZoneFacts | undefined, days: number, how: string): Phrase[] {
   if (!zone) return []
+  if (Math.round(days) === 0) return [`No zone is ${how}.`]
   return [
     `${zone.letter} is ${how} `,
     { figure: counted(Math.round(days), 'day'), ask: { zoneId: zone.id, about: 'water' } },
