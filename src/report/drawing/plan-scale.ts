@@ -12,8 +12,14 @@ export interface PlanScale {
   readonly pxPerM: number
 }
 
-/** Room kept around the plan for its letters, arrow and scale bar [px]. */
-const ROOM_PX = { sides: 30, top: 10, bottom: 34 }
+/** Strip at the foot of the plan for its scale bar and north arrow: nothing else is drawn there [px]. */
+export const KEY_STRIP_PX = 36
+
+/** Room kept around the plan for letters outside the plot [px]. */
+const ROOM_PX = { sides: 30, top: 24, bottom: KEY_STRIP_PX + 22 }
+
+/** What stands beside the plot is shown up to this share of the plot's own extent. */
+const BESIDE_SHARE = 0.3
 
 /**
  * Lays the plan on a sheet: north up, or turned so that the section runs from left to right.
@@ -31,7 +37,7 @@ export function planScale(
   const sectionRad = Math.atan2(to.northM - from.northM, to.eastM - from.eastM)
   const turnRad = toSlope ? -sectionRad : 0
   const flat = (point: PlanPoint) => rotated(point, turnRad)
-  const extent = extentOf(view.boundary, flat)
+  const extent = withNeighbours(extentOf(view.boundary, flat), view, flat)
   const wide = size.widthPx - ROOM_PX.sides * 2
   const tall = size.heightPx - ROOM_PX.top - ROOM_PX.bottom
   const pxPerM = Math.min(
@@ -68,6 +74,20 @@ interface Flat {
 function rotated({ eastM, northM }: PlanPoint, turnRad: number): Flat {
   const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)]
   return { x: eastM * cos - northM * sin, y: eastM * sin + northM * cos }
+}
+
+type Extent = ReturnType<typeof extentOf>
+
+/** The plot with what stands beside it, as far as that leaves the plot readable. */
+function withNeighbours(plot: Extent, view: PlanView, flat: (point: PlanPoint) => Flat): Extent {
+  const marginM = BESIDE_SHARE * Math.max(plot.right - plot.left, plot.top - plot.bottom)
+  const things = view.obstacles.map(({ ring }) => extentOf(ring, flat))
+  return {
+    left: Math.max(plot.left - marginM, Math.min(plot.left, ...things.map((thing) => thing.left))),
+    right: Math.min(plot.right + marginM, Math.max(plot.right, ...things.map((thing) => thing.right))),
+    bottom: Math.max(plot.bottom - marginM, Math.min(plot.bottom, ...things.map((thing) => thing.bottom))),
+    top: Math.min(plot.top + marginM, Math.max(plot.top, ...things.map((thing) => thing.top))),
+  }
 }
 
 function extentOf(ring: Ring, flat: (point: PlanPoint) => Flat) {

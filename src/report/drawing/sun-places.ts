@@ -35,24 +35,35 @@ export const SUN_PX = 7
 const WORDS_PX = 12
 const AIR_PX = 5
 
-/** A ray starts this far over the ground, and is left out when less of it can be seen [px]. */
+/** Rays stand at least this far apart, are this long at most, and are tried at shares of it [px]. */
+const RAYS = {
+  midsummer: { apartPx: 84, longPx: 150 },
+  midwinter: { apartPx: 84, longPx: 104 },
+} as const
+const LENGTHS = [1, 0.8, 0.6, 0.45, 0.32] as const
+
+/** A ray starts this far over the ground; less of one than this is not drawn [px]. */
 const OVER_GROUND_PX = 3
 const LEAST_RAY_PX = 18
 
-/** A sun is tried at these shares of its ray's length: far off first. */
-const TRIED = [1, 0.88, 0.76, 0.64, 0.52, 0.4] as const
+/** Places tried in the open sky are this far apart, and the ray of a sun there is this long [px]. */
+const SKY_STEP_PX = 14
+const SKY_RAY_PX = 34
 
 /** Draws the rays of every noon clear of words, and finds its sun a free place at the end of one of them. */
 export function placeSuns(lights: readonly NoonLight[], room: SunRoom): DrawnSun[] {
-  const taken = boxIndex([...room.taken, ...room.keepClear, ...room.labels.map(({ box }) => box)])
-  const discs: (SunDisc | undefined)[] = []
-  for (const light of lights) discs.push(placeDisc(light, { ...room, taken }, discs))
-  const words = [...room.labels.map(({ box }) => box), ...discs.flatMap((disc) => (disc ? [disc.box] : []))]
-  return lights.map((light, at) => ({
-    light,
-    words: sunWords(light),
-    disc: discs[at],
-    rays: light.feet.map((foot) => rayPath(light, foot, { keepClear: room.keepClear, words })).join(''),
+  const words = room.labels.map(({ box }) => box)
+  const taken = boxIndex([...room.taken, ...room.keepClear, ...words])
+  const discs: SunDisc[] = []
+  const drawn = lights.map((light) => {
+    const open = longestRays(light, [...room.keepClear, ...words])
+    const disc = placeDisc(light, open, { ...room, taken, discs }) ?? inSky(light, { ...room, taken, discs })
+    if (disc) discs.push(disc)
+    return { light, disc, words: sunWords(light), spread: spreadRays(open, light.sun.when, disc) }
+  })
+  return drawn.map(({ spread, ...sun }) => ({
+    ...sun,
+    rays: spread.flatMap((ray) => around(ray, discs)).join(''),
   }))
 }
 
@@ -60,21 +71,72 @@ function sunWords({ sun }: NoonLight): string {
   return `${sun.when} noon, ${Math.round(sun.heightDeg)}° high`
 }
 
-type IndexedRoom = Omit<SunRoom, 'taken'> & { readonly taken: BoxIndex }
+interface Ray {
+  readonly foot: Px
+  /** The end towards the sun. */
+  readonly end: Px
+  readonly longPx: number
+}
 
-function placeDisc(
-  light: NoonLight,
-  room: IndexedRoom,
-  others: readonly (SunDisc | undefined)[],
-): SunDisc | undefined {
-  const feet = light.sun.when === 'midsummer' ? light.feet : [...light.feet].reverse()
-  for (const share of TRIED)
-    for (const foot of feet)
-      for (const wordsToRight of [true, false]) {
-        const at = along(foot, light.direction, light.longPx * share + SUN_PX + OVER_GROUND_PX)
-        const disc = discAt(at, sunWords(light), wordsToRight)
-        if (isFree(disc.box, room, others) && openRay(light, foot, at, room)) return disc
-      }
+/** From every place in the light, the longest ray that meets no word. */
+function longestRays({ feet, direction, sun }: NoonLight, words: readonly Box[]): Ray[] {
+  return feet.flatMap((place) => {
+    const foot = along(place, direction, OVER_GROUND_PX)
+    const rays = LENGTHS.map((share) => {
+      const longPx = RAYS[sun.when].longPx * share
+      return { foot, end: along(place, direction, longPx), longPx }
+    })
+    const open = rays.find(({ end }) => !words.some((box) => crosses(foot, end, box)))
+    return open ? [open] : []
+  })
+}
+
+/** A few of the rays, evenly apart, the longer ones of each neighbourhood first, and the sun's own for certain. */
+function spreadRays(rays: readonly Ray[], when: 'midsummer' | 'midwinter', disc: OnRay | undefined): Ray[] {
+  const { apartPx } = RAYS[when]
+  const chosen = disc ? [disc.ray] : []
+  for (const ray of [...rays].sort((one, other) => other.longPx - one.longPx))
+    if (chosen.every(({ foot }) => Math.abs(foot.xPx - ray.foot.xPx) >= apartPx)) chosen.push(ray)
+  return chosen
+}
+
+type OnRay = SunDisc & { readonly ray: Ray }
+
+/** Where no ray of the ground has room for its sun, the sun stands in the open sky over a short ray of its own. */
+function inSky(light: NoonLight, room: DiscRoom): OnRay | undefined {
+  const { bounds } = room
+  for (let yPx = bounds.topPx + SKY_STEP_PX; yPx < bounds.bottomPx; yPx += SKY_STEP_PX)
+    for (let xPx = bounds.leftPx + SKY_STEP_PX; xPx < bounds.rightPx; xPx += SKY_STEP_PX) {
+      const disc = discAt({ xPx, yPx }, sunWords(light), light.direction.xPx < 0)
+      const end = along(disc.at, light.direction, -SUN_PX)
+      const foot = along(end, light.direction, -SKY_RAY_PX)
+      if (isFree(disc.box, room) && isFree(boxBetween(foot, end), room))
+        return { ...disc, ray: { foot, end, longPx: SKY_RAY_PX } }
+    }
+  return undefined
+}
+
+function boxBetween(one: Px, other: Px): Box {
+  return {
+    leftPx: Math.min(one.xPx, other.xPx),
+    rightPx: Math.max(one.xPx, other.xPx),
+    topPx: Math.min(one.yPx, other.yPx),
+    bottomPx: Math.max(one.yPx, other.yPx),
+  }
+}
+
+type DiscRoom = Omit<SunRoom, 'taken'> & { readonly taken: BoxIndex; readonly discs: readonly SunDisc[] }
+
+/** The sun at the end of a ray where it and its words are free; midsummer looks from the left, midwinter the right. */
+function placeDisc(light: NoonLight, rays: readonly Ray[], room: DiscRoom): OnRay | undefined {
+  const { sun, direction } = light
+  const inTurn = sun.when === 'midsummer' ? [...rays] : [...rays].reverse()
+  for (const ray of inTurn.sort((one, other) => other.longPx - one.longPx))
+    for (const wordsToRight of [true, false]) {
+      const at = along(ray.end, direction, SUN_PX)
+      const disc = discAt(at, sunWords(light), wordsToRight)
+      if (isFree(disc.box, room)) return { ...disc, ray }
+    }
   return undefined
 }
 
@@ -93,38 +155,21 @@ function discAt(at: Px, words: string, wordsToRight: boolean): SunDisc {
   }
 }
 
-function isFree(box: Box, room: IndexedRoom, others: readonly (SunDisc | undefined)[]): boolean {
-  const { bounds } = room
+function isFree(box: Box, { bounds, taken, discs, labels }: DiscRoom): boolean {
   return (
     box.leftPx >= bounds.leftPx &&
     box.rightPx <= bounds.rightPx &&
     box.topPx >= bounds.topPx &&
-    !room.taken.hits(box) &&
-    !others.some((other) => other && overlaps(other.box, box)) &&
-    !room.labels.some(({ leader: [from, to] }) => from && to && crosses(from, to, box))
+    !taken.hits(box) &&
+    !discs.some((other) => overlaps(other.box, box)) &&
+    !labels.some(({ leader: [from, to] }) => from && to && crosses(from, to, box))
   )
 }
 
-/** A sun stands on a ray that runs from it to the ground without a break. */
-function openRay({ direction }: NoonLight, foot: Px, at: Px, room: IndexedRoom): boolean {
-  const from = along(foot, direction, OVER_GROUND_PX)
-  return ![...room.keepClear, ...room.labels.map(({ box }) => box)].some((box) => crosses(from, at, box))
-}
-
-interface Clear {
-  readonly keepClear: readonly Box[]
-  readonly words: readonly Box[]
-}
-
-/** A ray ends where it would enter the answer or the plan, and is broken where words stand. */
-function rayPath(light: NoonLight, foot: Px, { keepClear, words }: Clear): string {
-  const start = along(foot, light.direction, OVER_GROUND_PX)
-  const end = along(foot, light.direction, light.longPx)
-  const lowest = openParts(start, end, keepClear)[0]
-  if (!lowest || lowest[0].yPx !== start.yPx) return ''
-  return openParts(...lowest, words, LEAST_RAY_PX)
-    .map((part) => polyline(part))
-    .join('')
+/** A ray is broken where the words of a sun stand. */
+function around({ foot, end }: Ray, discs: readonly SunDisc[]): string[] {
+  const boxes = discs.map(({ box }) => box)
+  return openParts(foot, end, boxes, LEAST_RAY_PX).map((part) => polyline(part))
 }
 
 function along(from: Px, direction: Px, lengthPx: number): Px {

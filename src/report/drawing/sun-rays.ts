@@ -10,17 +10,14 @@ export interface NoonLight {
   readonly sun: NoonSun
   /** Towards the sun on the sheet, of length 1. */
   readonly direction: Px
-  /** Places of the ground that its drawn rays reach, top of the slope first. */
+  /** Places of the ground in its light, top of the slope first, close together. */
   readonly feet: readonly Px[]
-  /** Length of a ray [px]. */
-  readonly longPx: number
   /** Stretches of ground in shade. */
   readonly shaded: readonly Stretch[]
 }
 
-/** Rays are drawn this far apart, and this long at most [px]. */
-const RAY_GAP_PX = 96
-const RAY_LONG_PX = { midsummer: 150, midwinter: 104 }
+/** Distance between places of the ground that a ray may reach [px]. */
+const FOOT_STEP_PX = 8
 
 /** Distance between places tried for shade: at least this [m], and no more than this many on a section. */
 const SHADE_STEP_M = 0.1
@@ -39,13 +36,12 @@ function noonLight(view: SectionView, scale: SectionScale, sun: NoonSun): NoonLi
   const towards = sun.fromFoot ? 1 : -1
   const shapes = bankShape(view, scale)
   const lit = (atM: number) => !blocked(shapes, groundPx(view, scale, atM), { up, towards })
-  const count = Math.max(1, Math.round((scale.axis.endPx - scale.axis.startPx) / RAY_GAP_PX))
+  const count = Math.max(1, Math.round((scale.axis.endPx - scale.axis.startPx) / FOOT_STEP_PX))
   const places = Array.from({ length: count }, (_, at) => ((at + 0.5) / count) * view.lengthM)
   return {
     sun,
     direction: unit({ xPx: towards, yPx: -up }),
     feet: places.filter(lit).map((atM) => groundPx(view, scale, atM)),
-    longPx: RAY_LONG_PX[sun.when],
     shaded: shadedStretches(view, lit),
   }
 }

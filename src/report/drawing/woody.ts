@@ -31,11 +31,17 @@ const CLUMPS = { least: 7, most: 96 }
 /** How often clumps cover the crown: a little sky shows through a tree. */
 const COVERS = 1.9
 
-/** Smaller plants show no wood [px]. */
-const WOOD_FROM_PX = 16
+/** Smaller shrubs and trees show no boughs [px]. */
+const WOOD_FROM_PX = { shrub: 16, tree: 64 }
 
-/** Share of clumps that stand before the wood. */
-const IN_FRONT = 0.3
+/** A tree as high as this shows its boughs in full; a smaller one hides more of them in its leaves [px]. */
+const FULL_TREE_PX = 220
+
+/** Share of clumps that stand before the wood: of the smallest crowns, and of those drawn in full. */
+const IN_FRONT = { small: 0.85, full: 0.3 }
+
+/** Thickness of a tree's boughs against its trunk: of the smallest, and of those drawn in full. */
+const BOUGH_SHARE = { small: 0.45, full: 1.1 }
 
 /** Size of a leaf lobe on the sheet [px]. */
 const LOBE_PX = { least: 2.6, most: 5.6 }
@@ -53,8 +59,12 @@ export function tree(size: WoodySize): WoodyDrawing {
   const thickPx = Math.max(1.4, size.heightPx * 0.045)
   return dress({
     clumps,
-    wood: woodOf(size, branches(stem, tipsOf(clumps, random), thickPx * 1.1)),
+    wood:
+      size.heightPx < WOOD_FROM_PX.tree
+        ? []
+        : branches(stem, tipsOf(clumps, random), thickPx * sized(size, BOUGH_SHARE)),
     trunk: trunkOf(size.base, stem, thickPx),
+    inFront: sized(size, IN_FRONT),
     random,
   })
 }
@@ -67,14 +77,20 @@ export function shrub(size: WoodySize): WoodyDrawing {
   const stem = [foot, { xPx: foot.xPx, yPx: foot.yPx - size.heightPx * 0.06 }]
   return dress({
     clumps,
-    wood: woodOf(size, branches(stem, tipsOf(clumps, random), Math.max(1, size.heightPx * 0.035))),
+    wood:
+      size.heightPx < WOOD_FROM_PX.shrub
+        ? []
+        : branches(stem, tipsOf(clumps, random), Math.max(1, size.heightPx * 0.035)),
     trunk: '',
+    inFront: IN_FRONT.full,
     random,
   })
 }
 
-function woodOf(size: WoodySize, wood: readonly Wood[]): readonly Wood[] {
-  return size.heightPx < WOOD_FROM_PX ? [] : wood
+/** From the value for the smallest to the one for plants that are drawn in full. */
+function sized({ heightPx }: WoodySize, { small, full }: { small: number; full: number }): number {
+  const share = (heightPx - WOOD_FROM_PX.tree) / (FULL_TREE_PX - WOOD_FROM_PX.tree)
+  return small + Math.min(1, Math.max(0, share)) * (full - small)
 }
 
 interface Ellipse extends Px {
@@ -152,18 +168,20 @@ interface Parts {
   readonly clumps: readonly Clump[]
   readonly wood: readonly Wood[]
   readonly trunk: string
+  /** Share of the clumps that stand before the wood. */
+  readonly inFront: number
   readonly random: () => number
 }
 
-function dress({ clumps, wood, trunk, random }: Parts): WoodyDrawing {
+function dress({ clumps, wood, trunk, inFront, random }: Parts): WoodyDrawing {
   const meanRadiusPx = clumps.reduce((sum, clump) => sum + clump.radiusPx, 0) / Math.max(clumps.length, 1)
   const lobePx = Math.min(LOBE_PX.most, Math.max(LOBE_PX.least, meanRadiusPx * 0.42))
-  const inFront = clumps.filter(() => random() < IN_FRONT)
+  const before = clumps.filter(() => random() < inFront)
   return {
     crown: foliage(clumps, lobePx, random),
     wood,
     trunk,
-    front: foliage(inFront.map(smaller), lobePx, random).fill,
+    front: foliage(before.map(smaller), lobePx, random).fill,
   }
 }
 

@@ -52,7 +52,12 @@ export function sectionSheet(view: SectionView, scale: SectionScale, wish: Sheet
   return {
     plants,
     labels,
-    suns: placeSuns(lights, { bounds: sky(scale), keepClear: wish.keepClear, taken: above, labels }),
+    suns: placeSuns(lights, {
+      bounds: overGround(view, scale),
+      keepClear: wish.keepClear,
+      taken: above,
+      labels,
+    }),
     soilLabels: placeLabels(soilWishes(view, scale, wish), {
       ...LABEL_TYPE,
       bounds: earth(view, scale),
@@ -64,6 +69,15 @@ export function sectionSheet(view: SectionView, scale: SectionScale, wish: Sheet
 
 function sky(scale: SectionScale): Box {
   return { leftPx: 2, rightPx: scale.widthPx - 2, topPx: 2, bottomPx: scale.basePx }
+}
+
+/** The sky over the ground that is drawn. */
+function overGround(view: SectionView, scale: SectionScale): Box {
+  return {
+    ...sky(scale),
+    leftPx: scale.axis.x(view.drawn.fromM),
+    rightPx: Math.min(scale.widthPx - 2, scale.axis.x(view.drawn.toM)),
+  }
 }
 
 function earth(view: SectionView, scale: SectionScale): Box {

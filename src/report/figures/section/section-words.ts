@@ -58,11 +58,12 @@ function shortScaleWords(view: SectionView, scale: SectionScale): string {
 /** Suns with no place in the sky are told here. */
 function sunWords(suns: readonly DrawnSun[], compact: boolean): string {
   const untold = suns.filter((sun) => !sun.disc).map((sun) => sun.words)
-  const ticks = compact || suns.length === 0 ? [] : [SHADE_WORDS]
+  const ticks = compact ? [] : [SHADE_WORDS]
   return [...untold, ...ticks].map((sentence) => `. ${capital(sentence)}`).join('')
 }
 
-const SHADE_WORDS = 'Ticks under the turf: in shade at noon, midsummer above midwinter'
+const SHADE_WORDS =
+  'Sun in hours a day under a clear sky. Ticks under the turf: in shade at noon, midsummer above midwinter'
 
 function capital(words: string): string {
   return `${words.charAt(0).toUpperCase()}${words.slice(1)}`

@@ -18,7 +18,7 @@ const TITLE_PX = 14
 
 /** What each zone answers; a zone too narrow for its words names its letter, and may share them with a neighbour. */
 export function zoneLabels(view: SectionView, scale: SectionScale, asked: Asked): ZoneLabel[] {
-  const told = view.zones.flatMap((zone) => {
+  const told = view.zones.flatMap((zone): Told[] => {
     const words = zoneWords(view, zone, asked)
     const stretch = longestOf(zone)
     return words && stretch ? [{ zones: [zone], words, stretch }] : []
@@ -32,7 +32,7 @@ export function zoneLabels(view: SectionView, scale: SectionScale, asked: Asked)
 }
 
 interface Told {
-  readonly zones: readonly SectionZone[]
+  readonly zones: readonly [SectionZone, ...SectionZone[]]
   readonly words: Words
   readonly stretch: Stretch
 }
@@ -42,19 +42,24 @@ function shareVerdicts(told: readonly Told[], scale: SectionScale): Told[] {
   const shared: Told[] = []
   for (const next of told) {
     const before = shared.at(-1)
-    const verdict = next.zones[0]?.mowing
-    const same = before?.zones[0]?.mowing === verdict && before?.words.note === next.words.note
-    if (before && verdict && same && (isNarrow(before, scale) || isNarrow(next, scale))) {
-      const zones = [...before.zones, ...next.zones]
-      const areaM2 = zones.reduce((sum, zone) => sum + zone.slopeAreaM2, 0)
-      shared[shared.length - 1] = {
-        zones,
-        words: { ...next.words, title: `${verdictWords[verdict]} ${squareMetres(areaM2)}` },
-        stretch: { fromM: before.stretch.fromM, toM: next.stretch.toM },
-      }
-    } else shared.push(next)
+    if (before && sameVerdict(before, next) && (isNarrow(before, scale) || isNarrow(next, scale)))
+      shared[shared.length - 1] = joined(before, next)
+    else shared.push(next)
   }
   return shared
+}
+
+function sameVerdict(one: Told, other: Told): boolean {
+  return one.zones[0].mowing === other.zones[0].mowing && one.words.note === other.words.note
+}
+
+function joined(one: Told, other: Told): Told {
+  const areaM2 = [...one.zones, ...other.zones].reduce((sum, zone) => sum + zone.slopeAreaM2, 0)
+  return {
+    zones: [one.zones[0], ...one.zones.slice(1), ...other.zones],
+    words: { ...other.words, title: `${verdictWords[one.zones[0].mowing]} ${squareMetres(areaM2)}` },
+    stretch: { fromM: one.stretch.fromM, toM: other.stretch.toM },
+  }
 }
 
 function isNarrow({ words, stretch }: Pick<Told, 'words' | 'stretch'>, scale: SectionScale): boolean {

@@ -58,8 +58,8 @@ function sunWords(view: SectionView, zone: SectionZone): Words {
   const summer = northernTwin(5, view.latitudeDeg)
   const winter = northernTwin(11, view.latitudeDeg)
   return {
-    title: `${hours(zone.sunHours[summer])} a day in ${monthNames[summer]}`,
-    note: `${hours(zone.sunHours[winter])} in ${monthNames[winter]}, clear sky`,
+    title: `${hours(zone.sunHours[summer])} in ${monthNames[summer]}`,
+    note: `${hours(zone.sunHours[winter])} in ${monthNames[winter]}`,
   }
 }
 
