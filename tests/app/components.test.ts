@@ -119,7 +119,7 @@ describe('the sheet', () => {
     const text = mount(AnswerText, {
       props: { phrases: ['B is ', { figure: 'dry', ask: key }, ' at ', { figure: '18' }], asked: undefined },
     })
-    expect(text.element.parentElement?.textContent).toContain('B is dry')
+    expect(text.html().replace(/<[^>]*>|\s+/g, ' ')).toMatch(/B is\s+dry/)
     await text.find('button').trigger('click')
     expect(text.emitted('ask')).toEqual([[key]])
     expect(text.findAll('button')).toHaveLength(1)

@@ -274,10 +274,13 @@ test('a cover and a score of one’s own are kept with their reason', async (sit
   await button(page, 'Take the suggestion again').waitFor()
   await page.keyboard.press('1')
   await page.getByRole('button', { name: /^Wetness/ }).click()
-  await page.getByLabel('Your score').fill('12')
-  await page.getByLabel('because', { exact: true }).fill('It is the driest spot every summer')
-  await button(page, 'Set it').click()
-  await page.getByText('Yours: 12, because').waitFor()
+  await page.getByLabel('Your score, 0 to 100').fill('12')
+  await button(page, 'Use my score').click()
+  await page.getByText('Say in a few words why you know better.').waitFor()
+  await page.getByLabel('Because', { exact: true }).fill('It is the driest spot every summer')
+  await button(page, 'Use my score').click()
+  await page.getByText('12 is yours').waitFor()
+  await page.getByRole('button', { name: /^Undo: set wetness of B to 12/ }).waitFor()
 })
 
 test('a saved copy opens again as the same plan', async (site) => {
