@@ -345,3 +345,15 @@ const sedge = plant({
   moisture: { from: 4, best: 7, to: 8 },
   rootHabit: ['rhizome-running'],
 })
+
+/** Level ground of one zone: nothing falls. */
+export const levelView = (): SectionView => oneZone({ lengthM: 12, fallM: 0 })
+
+/** A bank of 3 m, in one zone. */
+export const shortView = (): SectionView => oneZone({ lengthM: 3, fallM: 1.1 })
+
+function oneZone(shape: Shape): SectionView {
+  const view = viewOf(shape)
+  const zones = view.zones.slice(0, 1).map((zone) => ({ ...zone, spans: [{ fromM: 0, toM: shape.lengthM }] }))
+  return { ...view, zones, obstacles: [], dangers: [] }
+}

@@ -4,11 +4,13 @@ import { describe, expect, it } from 'vitest'
 import { noonSuns } from '../../src/report/drawing/noon-sun'
 import { groundPoints } from '../../src/report/drawing/ground-shape'
 import { fittingHeightPx, groundAt, sectionScale } from '../../src/report/drawing/scale'
+import { textWidthPx } from '../../src/report/drawing/text-width'
 import { roundVolume, waterThreads } from '../../src/report/drawing/threads'
 import SectionFigure from '../../src/report/figures/section/SectionFigure.vue'
+import { captionWords } from '../../src/report/figures/section/section-words'
 import SectionTable from '../../src/report/figures/section/SectionTable.vue'
 import { questions, type SectionView } from '../../src/report/section-view.types'
-import { exampleView, gentleView } from './fixture'
+import { exampleView, gentleView, levelView, shortView } from './fixture'
 
 const size = { widthPx: 1140, heightPx: 520 }
 
@@ -103,6 +105,48 @@ describe('the section as a picture', () => {
     for (const zone of view.zones) {
       expect(table).toContain(zone.name)
       for (const line of zone.planting) expect(table).toContain(line.plant.name)
+    }
+  })
+})
+
+describe('the ends of what is drawn', () => {
+  it.each(questions)('%s: level ground says that it has no slope, and breaks no number', async (question) => {
+    const svg = await drawn({ view: levelView(), question, ...size })
+    expect(svg).not.toMatch(/NaN|Infinity|undefined/)
+    expect(svg).toContain('there is no slope to draw')
+    expect(svg).not.toContain('too tall')
+    const narrow = await drawn({ view: levelView(), question, widthPx: 360, heightPx: 240 })
+    expect(narrow).toContain('Level: no slope')
+  })
+
+  it.each(questions)('%s: a bank of 3 m in one zone is drawn true to scale', async (question) => {
+    const svg = await drawn({ view: shortView(), question, ...size })
+    expect(svg).not.toMatch(/NaN|Infinity|undefined/)
+    expect(svg).toContain('heights true to lengths')
+  })
+
+  it('what stands on exaggerated ground still stands on the sheet', () => {
+    const tree = {
+      id: 'ash',
+      kind: 'tree',
+      name: 'ash',
+      fromM: 100,
+      toM: 106,
+      heightM: 12,
+      cut: true,
+    } as const
+    const view = { ...gentleView(), obstacles: [tree] }
+    const scale = sectionScale(view, size)
+    expect(scale.y(groundAt(view.ground, 103).heightM + tree.heightM)).toBeGreaterThan(0)
+  })
+
+  it.each([360, 600, 768, 1040, 1440])('the caption stays on a sheet of %d px', (widthPx) => {
+    for (const view of [exampleView(), gentleView(), levelView()]) {
+      const scale = sectionScale(view, { widthPx, heightPx: 400 })
+      for (const question of questions) {
+        const caption = captionWords(view, scale, { question, suns: [] })
+        expect(scale.axis.startPx + textWidthPx(caption, 'sans', 11)).toBeLessThanOrEqual(widthPx)
+      }
     }
   })
 })

@@ -23,7 +23,7 @@ const AIR_PX = 1.5
 const TRIES = 18
 
 /** How far outside letters stand from their zone, and how far aside they are tried [px]. */
-const OUT_PX = [4, 12, 22, 34] as const
+const OUT_PX = [4, 6, 8, 10, 12, 16, 22, 32] as const
 const ASIDE_PX = [0, -11, 11, -22, 22, -34, 34] as const
 
 /** How much a place off the middle of its zone counts against one further out. */

@@ -55,10 +55,14 @@ export function placeSuns(lights: readonly NoonLight[], room: SunRoom): DrawnSun
   const words = room.labels.map(({ box }) => box)
   const taken = boxIndex([...room.taken, ...room.keepClear, ...words])
   const discs: SunDisc[] = []
+  const stood: Box[] = []
   const drawn = lights.map((light) => {
     const open = longestRays(light, [...room.keepClear, ...words])
-    const disc = placeDisc(light, open, { ...room, taken, discs }) ?? inSky(light, { ...room, taken, discs })
-    if (disc) discs.push(disc)
+    const disc = placeDisc(light, open, { ...room, taken, stood }) ?? inSky(light, { ...room, taken, stood })
+    if (disc) {
+      discs.push(disc)
+      stood.push(disc.box, boxBetween(disc.ray.foot, disc.ray.end))
+    }
     return { light, disc, words: sunWords(light), spread: spreadRays(open, light.sun.when, disc) }
   })
   return drawn.map(({ spread, ...sun }) => ({
@@ -125,7 +129,7 @@ function boxBetween(one: Px, other: Px): Box {
   }
 }
 
-type DiscRoom = Omit<SunRoom, 'taken'> & { readonly taken: BoxIndex; readonly discs: readonly SunDisc[] }
+type DiscRoom = Omit<SunRoom, 'taken'> & { readonly taken: BoxIndex; readonly stood: readonly Box[] }
 
 /** The sun at the end of a ray where it and its words are free; midsummer looks from the left, midwinter the right. */
 function placeDisc(light: NoonLight, rays: readonly Ray[], room: DiscRoom): OnRay | undefined {
@@ -155,13 +159,13 @@ function discAt(at: Px, words: string, wordsToRight: boolean): SunDisc {
   }
 }
 
-function isFree(box: Box, { bounds, taken, discs, labels }: DiscRoom): boolean {
+function isFree(box: Box, { bounds, taken, stood, labels }: DiscRoom): boolean {
   return (
     box.leftPx >= bounds.leftPx &&
     box.rightPx <= bounds.rightPx &&
     box.topPx >= bounds.topPx &&
     !taken.hits(box) &&
-    !discs.some((other) => overlaps(other.box, box)) &&
+    !stood.some((other) => overlaps(other, box)) &&
     !labels.some(({ leader: [from, to] }) => from && to && crosses(from, to, box))
   )
 }

@@ -2,6 +2,7 @@ import { windName } from '#core/units'
 import { degrees, metres } from '../../drawing/measures'
 import { COMPACT_PX, isLevel, type SectionScale } from '../../drawing/scale'
 import type { DrawnSun } from '../../drawing/sun-places'
+import { textWidthPx } from '../../drawing/text-width'
 import { waterThreads } from '../../drawing/threads'
 import type { Question, SectionView } from '../../section-view.types'
 import { coverWords, verdictWords } from './verdict-words'
@@ -42,31 +43,50 @@ interface Captioned {
   readonly suns: readonly DrawnSun[]
 }
 
-/** The line under the drawing: the scale, and what its marks stand for. */
+/** The line under the drawing: the scale, and what its marks stand for, as far as the line is long. */
 export function captionWords(view: SectionView, scale: SectionScale, { question, suns }: Captioned): string {
   const compact = scale.widthPx < COMPACT_PX
-  const words = compact ? shortScaleWords(view, scale) : scaleWords(view, scale)
-  if (question === 'water') return `${words}. ${threadWords(view, scale)}`
-  return question === 'sun' ? `${words}${sunWords(suns, compact)}` : words
+  const told = marksTold(view, scale, { question, suns })
+  const full = compact ? '' : fitting([scaleWords(view, scale), ...told], scale)
+  return told.every((words) => full.includes(words))
+    ? full || shortScaleWords(view, scale)
+    : fitting([shortScaleWords(view, scale), ...told], scale)
+}
+
+function marksTold(view: SectionView, scale: SectionScale, { question, suns }: Captioned): string[] {
+  if (question === 'water') return [threadWords(view, scale)]
+  return question === 'sun' ? [...untold(suns), ...SUN_MARKS] : []
+}
+
+/** Suns with no place in the sky are told under it. */
+function untold(suns: readonly DrawnSun[]): string[] {
+  return suns
+    .filter((sun) => !sun.disc)
+    .map(({ words }) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`)
+}
+
+const SUN_MARKS = [
+  'Sun in hours a day under a clear sky',
+  'Ticks under the turf: in shade at noon, midsummer above midwinter',
+] as const
+
+/** Size of the caption, and room kept at both of its ends [px]. */
+const CAPTION_PX = { type: 11, ends: 12 }
+
+/** Sentences in their order, as many as the line has room for; the first always. */
+function fitting(sentences: readonly string[], scale: SectionScale): string {
+  const roomPx = scale.widthPx - scale.axis.startPx - CAPTION_PX.ends
+  let line = sentences[0] ?? ''
+  for (const sentence of sentences.slice(1)) {
+    const longer = `${line}. ${sentence}`
+    if (textWidthPx(longer, 'sans', CAPTION_PX.type) <= roomPx) line = longer
+  }
+  return line
 }
 
 function shortScaleWords(view: SectionView, scale: SectionScale): string {
   if (isLevel(view)) return 'Level: no slope'
   return scale.exaggeration === 1 ? 'True to scale' : `Heights × ${scale.exaggeration}`
-}
-
-/** Suns with no place in the sky are told here. */
-function sunWords(suns: readonly DrawnSun[], compact: boolean): string {
-  const untold = suns.filter((sun) => !sun.disc).map((sun) => sun.words)
-  const ticks = compact ? [] : [SHADE_WORDS]
-  return [...untold, ...ticks].map((sentence) => `. ${capital(sentence)}`).join('')
-}
-
-const SHADE_WORDS =
-  'Sun in hours a day under a clear sky. Ticks under the turf: in shade at noon, midsummer above midwinter'
-
-function capital(words: string): string {
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}`
 }
 
 function threadWords(view: SectionView, { axis }: SectionScale): string {
