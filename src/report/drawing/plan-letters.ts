@@ -121,7 +121,7 @@ function within(shape: Shape, room: Room, placed: readonly PlanLetter[]): PlanLe
 
 /** The nearest place off the plot, above or below the zone, from which a line runs to it. */
 function outside(shape: Shape, room: Room, placed: readonly PlanLetter[]): PlanLetter | undefined {
-  const places = shape.inner
+  const places = rim(shape.inner)
     .flatMap((end) => outPlaces(end, shape.middle))
     .sort((one, other) => one.costPx - other.costPx)
   const found = places.find(({ at, leader }) => {
@@ -129,6 +129,11 @@ function outside(shape: Shape, room: Room, placed: readonly PlanLetter[]): PlanL
     return off && isFree(at, leader, { room, placed }) && !onThing(at, room)
   })
   return found && { zoneId: shape.zoneId, letter: shape.letter, at: found.at, leader: found.leader }
+}
+
+/** The highest and the lowest place of each column: a line from outside needs to reach no further. */
+function rim(inner: readonly Inner[]): Inner[] {
+  return inner.filter(({ xPx }, at) => inner[at - 1]?.xPx !== xPx || inner[at + 1]?.xPx !== xPx)
 }
 
 interface OutPlace {

@@ -47,8 +47,8 @@ export function roomFor(widthPx: number): SheetRoom {
 /** Narrower sheets leave names and verdicts to the rows below the drawing [px]. */
 export const COMPACT_PX = 700
 
-/** Least earth drawn below the foot [px]. */
-const LEAST_EARTH_PX = 28
+/** Earth drawn below the foot: as deep as its soil with room for the caption, within these limits [px]. */
+const EARTH_PX = { least: 34, most: 96, caption: 20 }
 
 /** Falls smaller than this are within the error of a survey: the ground counts as level [m]; our judgement. */
 const LEVEL_M = 0.05
@@ -78,17 +78,18 @@ export function sectionScale(
   if (!(size.widthPx >= 200 && size.heightPx >= 160))
     throw new RangeError(`sectionScale: at least 200 by 160 px, got ${size.widthPx} by ${size.heightPx}`)
   const drawnM = Math.max(view.drawn.toM - view.drawn.fromM, 0.1)
-  const riseRoomPx = Math.max(size.heightPx - room.skyPx - room.bandPx - LEAST_EARTH_PX, 40)
   const acrossPx = size.widthPx - room.leftPx - room.rightPx
+  const earthPx = earthUnderFootPx(view, acrossPx / drawnM)
+  const riseRoomPx = Math.max(size.heightPx - room.skyPx - room.bandPx - earthPx, 40)
   const xPxPerM = Math.min(acrossPx / drawnM, riseRoomPx / Math.max(view.fallM, 0.1))
   const exaggeration = isLevel(view)
     ? 1
     : exaggerationFor(view.fallM * xPxPerM, riseRoomPx, {
         tallPx: tallestM(view) * xPxPerM,
-        skyPx: size.heightPx - room.bandPx - LEAST_EARTH_PX - HEAD_PX,
+        skyPx: size.heightPx - room.bandPx - earthPx - HEAD_PX,
       })
   const basePx = size.heightPx - room.bandPx
-  const footPx = basePx - LEAST_EARTH_PX
+  const footPx = basePx - earthPx
   const yPxPerM = xPxPerM * exaggeration
   const zeroPx = room.leftPx - view.drawn.fromM * xPxPerM
   return {
@@ -100,6 +101,12 @@ export function sectionScale(
     ...size,
     basePx,
   }
+}
+
+/** Depth of earth that shows the soil of the lowest zone [px]. */
+function earthUnderFootPx({ zones }: SectionView, pxPerM: number): number {
+  const soilPx = (zones.at(-1)?.soil.depthM ?? 0) * pxPerM
+  return Math.min(EARTH_PX.most, Math.max(EARTH_PX.least, soilPx + EARTH_PX.caption))
 }
 
 interface Tall {
@@ -155,7 +162,7 @@ function axisOf(zeroPx: number, xPxPerM: number, lengthM: number): Axis {
 export function fittingHeightPx(view: SectionView, widthPx: number): number {
   const room = roomFor(widthPx)
   const xPxPerM = (widthPx - room.leftPx - room.rightPx) / Math.max(view.drawn.toM - view.drawn.fromM, 0.1)
-  return Math.ceil(view.fallM * xPxPerM + room.skyPx + room.bandPx + LEAST_EARTH_PX)
+  return Math.ceil(view.fallM * xPxPerM + room.skyPx + room.bandPx + earthUnderFootPx(view, xPxPerM))
 }
 
 /** Ground at a distance, read between the points; beyond the ends it runs on level. */
