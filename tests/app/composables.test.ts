@@ -1,12 +1,14 @@
 // @vitest-environment happy-dom
-import { effectScope, nextTick, shallowRef } from 'vue'
+import { mount } from '@vue/test-utils'
+import { effectScope, nextTick, shallowRef, type ShallowRef } from 'vue'
 import { afterEach, describe, expect, it, vi } from 'vitest'
 import type { Plan } from '#plan'
 import { savePlan } from '#plan'
 import type { Answer, Ask } from '#worker'
 import { fileStem } from '../../src/app/composables/download'
 import { useFindings } from '../../src/app/composables/useFindings'
-import { useKeptPlan, type Keep } from '../../src/app/composables/useKeptPlan'
+import type { Keep, SetAside } from '../../src/app/composables/browserKeep'
+import { useKeptPlan } from '../../src/app/composables/useKeptPlan'
 import { useSheetKeys, type SheetKeys } from '../../src/app/composables/useSheetKeys'
 import { demoPlan } from './demo-plan'
 
@@ -64,7 +66,7 @@ describe('findings', () => {
     expect([found.stage.value, found.done.value]).toEqual(['sun', 0.25])
     found.cancel()
     expect(worker.asked.at(-1)).toEqual({ kind: 'cancel' })
-    expect(found.done.value).toBe(1)
+    expect([found.done.value, found.stale.value]).toEqual([1, true])
     worker.answer({ kind: 'failed', id: 1, message: 'too late' })
     expect(found.problems.value).toEqual([])
     scope.stop()
@@ -73,48 +75,67 @@ describe('findings', () => {
 })
 
 describe('a kept plan', () => {
-  const keepOf = (text: string | undefined): Keep & { written: string[] } => {
+  function keepOf(text: string | undefined) {
     const written: string[] = []
-    return {
-      written,
-      read: () => Promise.resolve(text),
-      write: (next) => {
-        written.push(next)
-        return Promise.resolve()
-      },
+    const aside: SetAside[] = []
+    const keep: Keep = {
+      read: () => Promise.resolve(written.at(-1) ?? text),
+      write: (next) => Promise.resolve(void written.push(next)),
+      readAside: () => Promise.resolve([...aside]),
+      writeAside: (plans) => Promise.resolve(void aside.splice(0, aside.length, ...plans)),
     }
+    return { keep, written, aside }
+  }
+  /** The composable as a page uses it. */
+  function kept(plan: ShallowRef<Plan | undefined>, keep: Keep) {
+    let made: ReturnType<typeof useKeptPlan> | undefined
+    mount({ setup: () => ((made = useKeptPlan(plan, keep)), () => null) })
+    if (!made) throw new Error('not set up')
+    return made
   }
 
   it('is written each time it changes, in order', async () => {
-    const keep = keepOf(undefined)
+    const { keep, written } = keepOf(undefined)
     const plan = shallowRef<Plan>()
-    const kept = useKeptPlan(plan, keep)
+    const { keptAt } = kept(plan, keep)
     plan.value = demoPlan()
     await nextTick()
     plan.value = { ...demoPlan(), name: 'Changed' }
     await nextTick()
-    await vi.waitFor(() => expect(kept.keptAt.value).toBeInstanceOf(Date))
-    expect(keep.written.map((text) => /"name": "(.*)"/.exec(text)?.[1])).toEqual([demoPlan().name, 'Changed'])
+    await vi.waitFor(() => expect(keptAt.value).toBeInstanceOf(Date))
+    expect(written.map((text) => /"name": "(.*)"/.exec(text)?.[1])).toEqual([demoPlan().name, 'Changed'])
   })
 
   it('comes back whole, or says why it cannot', async () => {
     const plan = shallowRef<Plan>()
-    expect(await useKeptPlan(plan, keepOf(savePlan(demoPlan()))).last()).toEqual(demoPlan())
-    const broken = useKeptPlan(plan, keepOf('{"format": "lynchet-plan"'))
+    expect(await kept(plan, keepOf(savePlan(demoPlan())).keep).last()).toEqual(demoPlan())
+    const broken = kept(plan, keepOf('{"format": "lynchet-plan"').keep)
     expect(await broken.last()).toBeUndefined()
     expect(broken.trouble.value).toMatch(/^The plan kept last time cannot be read/)
   })
 
+  it('is set aside before another takes its place, but not a demo as it came', async () => {
+    const mine = savePlan({ ...demoPlan(), name: 'Mine' })
+    const { keep, aside } = keepOf(mine)
+    const { setAside, forget } = kept(shallowRef<Plan>(), keep)
+    await setAside([savePlan(demoPlan())])
+    await setAside([savePlan(demoPlan())])
+    expect(aside.map(({ name, text }) => [name, text])).toEqual([['Mine', mine]])
+    await setAside([mine])
+    expect(aside).toHaveLength(1)
+    await forget(aside[0]?.at ?? '')
+    expect(aside).toEqual([])
+  })
+
   it('says so when this device keeps nothing', async () => {
     const plan = shallowRef<Plan>()
-    const kept = useKeptPlan(plan, {
-      read: () => Promise.reject(new Error('blocked')),
-      write: () => Promise.reject(new Error('full')),
-    })
-    await kept.last()
-    expect(kept.trouble.value).toContain('blocked')
+    const full = () => Promise.reject(new Error('full'))
+    const none = { ...keepOf(undefined).keep, read: () => Promise.reject(new Error('blocked')), write: full }
+    const { last, trouble } = kept(plan, none)
+    await last()
+    expect(trouble.value).toContain('blocked')
     plan.value = demoPlan()
-    await vi.waitFor(() => expect(kept.trouble.value).toContain('full'))
+    await vi.waitFor(() => expect(trouble.value).toContain('full'))
   })
 })
 

@@ -240,6 +240,36 @@ test('an edit can be undone and redone by name, and a reload keeps it', async (s
   await page.locator('.desk legend', { hasText: 'Behind the shed' }).waitFor()
 })
 
+test('a plan that makes way for another is kept, and opens again', async (site) => {
+  const page = await newPage(site)
+  await page.goto(site.url)
+  await page.getByLabel('What you call it').fill('My own bank')
+  await button(page, 'Show me my bank').click()
+  await settled(page)
+  await page.getByText(/^Kept on this device, \d\d:\d\d$/).waitFor()
+  await page.goto(`${site.url}?demo=${demos[0]}`)
+  await settled(page)
+  await button(page, 'New').click()
+  await button(page, 'My own bank').click()
+  await settled(page)
+  assert.equal(await page.locator('.plan-name').innerText(), 'My own bank')
+})
+
+test('a bank grows into a profile, and a station makes it steeper', async (site) => {
+  const page = await newPage(site)
+  await page.goto(site.url)
+  await button(page, 'Show me my bank').click()
+  await settled(page)
+  await page.locator('.margin').getByRole('button', { name: 'Levels', exact: true }).click()
+  await button(page, 'Measure more levels down the slope').click()
+  await button(page, 'Add a station').click()
+  const last = page.getByLabel('Level of station 3, in metres')
+  await last.fill('-1.6')
+  await last.press('Tab')
+  await page.getByRole('button', { name: 'Undo: change the levels' }).waitFor()
+  await page.locator('.answer .says', { hasText: '4.0 m' }).waitFor()
+})
+
 test('a zone is split, joined and taken out by figures; what cannot be is refused in words', async (site) => {
   const page = await newPage(site)
   await page.goto(`${site.url}?demo=${demos[0]}`)

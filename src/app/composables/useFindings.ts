@@ -9,6 +9,8 @@ export function useFindings(plan: Readonly<Ref<Plan | undefined>>, worker: Worke
   const problems = shallowRef<readonly Problem[]>([])
   const stage = ref('')
   const done = ref(1)
+  /** The findings on show are of an earlier plan, and nothing is being worked out. */
+  const stale = ref(false)
   let newest = 0
 
   function ask(question: Ask): void {
@@ -23,34 +25,48 @@ export function useFindings(plan: Readonly<Ref<Plan | undefined>>, worker: Worke
       return
     }
     done.value = 1
+    stale.value = data.kind !== 'findings'
     if (data.kind === 'findings') findings.value = data.findings
-    problems.value =
-      data.kind === 'problems' ? data.problems : data.kind === 'failed' ? [failure(data.message)] : []
+    problems.value = problemsOf(data)
   }
   worker.onerror = (event) => {
     done.value = 1
+    stale.value = true
     problems.value = [failure(event.message)]
   }
 
-  watch(
-    plan,
-    (now) => {
-      if (!now) return
-      done.value = 0
-      ask({ kind: 'derive', id: ++newest, plan: toRaw(now) })
-    },
-    { immediate: true },
-  )
+  /** Works the plan on the sheet out anew. */
+  function again(): void {
+    if (!plan.value) return
+    done.value = 0
+    ask({ kind: 'derive', id: ++newest, plan: toRaw(plan.value) })
+  }
+
+  watch(plan, again, { immediate: true })
   onScopeDispose(() => worker.terminate())
 
   /** Stops the work under way; the last findings stay. */
   function cancel(): void {
     newest++
     done.value = 1
+    stale.value = true
     ask({ kind: 'cancel' })
   }
 
-  return { findings, problems, stage: readonly(stage), done: readonly(done), cancel }
+  return {
+    findings,
+    problems,
+    stage: readonly(stage),
+    done: readonly(done),
+    stale: readonly(stale),
+    cancel,
+    again,
+  }
+}
+
+function problemsOf(answer: Answer): readonly Problem[] {
+  if (answer.kind === 'problems') return answer.problems
+  return answer.kind === 'failed' ? [failure(answer.message)] : []
 }
 
 const failure = (message: string): Problem => ({
