@@ -7,7 +7,7 @@ import { KEY_STRIP_PX, type PlanScale } from './plan-scale'
 import { around, boxOf, edgePx, gapPx, isInside, isWithin } from './rings'
 
 /** A zone's letter: within its zone, or outside the plot with a line to it. */
-export interface PlanLetter {
+interface PlanLetter {
   readonly zoneId: string
   readonly letter: string
   readonly at: Px

@@ -14,7 +14,7 @@ export interface DrawnSun {
   readonly disc: SunDisc | undefined
 }
 
-export interface SunDisc {
+interface SunDisc {
   readonly at: Px
   readonly wordsAt: Px
   readonly box: Box
