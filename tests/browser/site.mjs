@@ -1,14 +1,12 @@
 // The built app in a real browser: server, pages that report every fault, axe.
-import { readFileSync } from 'node:fs'
-import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import axe from 'axe-core'
 import { chromium } from 'playwright-core'
 import { preview } from 'vite'
 import { findBrowser, FLAGS } from '../../scripts/browser.mjs'
 
 export const root = join(dirname(fileURLToPath(import.meta.url)), '../..')
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 const RULES = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
 
 /** Serves dist/ and starts a browser; `faults` collects every error and every request that leaves the origin. */
@@ -59,7 +57,7 @@ export async function settled(page) {
 
 /** Rules of WCAG 2.2 AA and best practice that the page breaks, each with the first place. */
 export async function axeFaults(page) {
-  await page.evaluate(axe)
+  await page.evaluate(axe.source)
   return page.evaluate(async (rules) => {
     const { violations } = await globalThis.axe.run(document, { runOnly: rules })
     return violations.map(

@@ -9,7 +9,7 @@ export interface BankFigures {
 }
 
 /** A dimension line with its words. */
-export interface Dimension {
+interface Dimension {
   readonly from: Px
   readonly to: Px
   /** Ends of the two witness lines, from the thing measured to just past the dimension line. */
