@@ -4,23 +4,28 @@ import type { Findings, Plan, ZoneFindings } from '#plan'
 import { counted, grouped, listed, money, withUnit } from './figures-in-words'
 import type { Answer, Phrase } from './phrase'
 
+/** Less fall than this is level ground [m]; own judgement, what a line level still shows. */
+const LEVEL_FALL_M = 0.05
+
 /** Answers the first question: what is this ground? */
 export function groundAnswer({ surface, terrain, zoning, sights }: Findings): Answer {
   const steepest = terrain.section.stations.reduce((most, one) => (one.slopeDeg > most.slopeDeg ? one : most))
   const planM2 = sum(zoning.zones, (zone) => zone.planAreaM2)
   const slopeM2 = sum(zoning.zones, (zone) => zone.slopeAreaM2)
   const facing = surface.facesDeg === undefined ? '.' : `, facing ${windName(surface.facesDeg)}.`
+  const level: readonly Phrase[] = ['This ground is level: there is no slope to plan for.']
+  const sloping: readonly Phrase[] = [
+    'It falls ',
+    { figure: withUnit(surface.fallM, 'm', 1) },
+    ' in ',
+    { figure: withUnit(terrain.section.lengthM, 'm', 0) },
+    facing,
+    ' Steepest ',
+    { figure: withUnit(steepest.slopeDeg, '°', 0) },
+    `, ${withUnit(steepest.distanceM, 'm', 0)} from the top.`,
+  ]
   return {
-    says: [
-      'It falls ',
-      { figure: withUnit(surface.fallM, 'm', 1) },
-      ' in ',
-      { figure: withUnit(terrain.section.lengthM, 'm', 0) },
-      facing,
-      ' Steepest ',
-      { figure: withUnit(steepest.slopeDeg, '°', 0) },
-      `, ${withUnit(steepest.distanceM, 'm', 0)} from the top.`,
-    ],
+    says: surface.fallM < LEVEL_FALL_M ? level : sloping,
     note: [
       `${withUnit(planM2, 'm²', 0)} on plan, `,
       { figure: withUnit(slopeM2, 'm²', 0) },
