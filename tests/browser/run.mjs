@@ -84,6 +84,29 @@ test('a profile, pasted, from the level to a printed calendar', async (site) => 
   await toPrintedCalendar(page)
 })
 
+test('levels booked with a staff become the profile', async (site) => {
+  const page = await newPage(site, { viewport: { width: 360, height: 740 } })
+  await page.goto(site.url)
+  await button(page, 'A profile down the slope').click()
+  await page.getByText('Book them with a level and a staff').click()
+  const keys = page.getByRole('group', { name: 'Keys' })
+  for (const [kind, figures] of [
+    ['', '0.50'],
+    ['', '1.75'],
+    ['Fore sight', '3.90'],
+    ['', '0.25'],
+    ['', '1.65'],
+  ]) {
+    if (kind) await page.locator('.sight-kinds label', { hasText: kind }).click()
+    for (const figure of figures) await keys.getByRole('button', { name: figure, exact: true }).click()
+    await button(page, 'Book it and move on').click()
+  }
+  await page.locator('.staff-state', { hasText: '5 booked; level 95.200 m at 6 m' }).waitFor()
+  assert.equal(await page.getByLabel('Level of station 3, in metres').inputValue(), '96.6')
+  assert.deepEqual(await axeFaults(page), [])
+  assert.equal(await overflowPx(page), 0)
+})
+
 test('spot levels, pasted, from a survey to a printed calendar', async (site) => {
   const page = await newPage(site)
   await page.goto(site.url)

@@ -44,6 +44,8 @@ export const useSheetStore = defineStore('sheet', () => {
   const desk = ref<DeskPage>()
   /** Figures are shown as tables. */
   const tables = ref(false)
+  /** Which year of care is on show. */
+  const yearKind = ref<'established' | 'first'>('established')
   /** Years since planting, for the drawing [a]. */
   const years = ref(5)
 
@@ -62,5 +64,5 @@ export const useSheetStore = defineStore('sheet', () => {
     desk.value = undefined
   }
 
-  return { question, zoneId, rodM, asked, month, planLarge, desk, tables, years, turnTo, clear }
+  return { question, zoneId, rodM, asked, month, planLarge, desk, tables, yearKind, years, turnTo, clear }
 })
