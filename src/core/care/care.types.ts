@@ -3,7 +3,7 @@ import type { MonthNormals } from '#core/climate'
 import type { CoverKind, ZoneCover } from '#core/cover'
 
 /** Plants to set in the first year, by layer of the mix; sown ground has none. */
-export interface PlantCounts {
+interface PlantCounts {
   readonly ground: number
   readonly shrub: number
   readonly tree: number

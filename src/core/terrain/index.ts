@@ -1,5 +1,4 @@
-export type { FlowShares, Section, SectionStation, Terrain } from './terrain.types'
+export type { FlowShares, Section, Terrain } from './terrain.types'
 export { terrainOf } from './terrain-of'
 export { sectionProblem } from './section-problem'
-export type { SectionLine } from './section'
 export { outOfSight, type Stretch } from './out-of-sight'

@@ -1,5 +1,5 @@
 export { zoneSchema, type Zone } from './zone.schema'
-export type { SlopeBand, ZoneFacts, Zoning } from './zone.types'
+export type { ZoneFacts, Zoning } from './zone.types'
 export type { ZoningInput } from './zoning-input.types'
 export { zoningOf } from './zoning-of'
 export { growingMonths } from './cell-sun'

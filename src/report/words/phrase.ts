@@ -1,7 +1,7 @@
 /** A piece of a sentence: plain words, or a figure that may be asked for its reasons. */
 export type Phrase = string | Figure
 
-export interface Figure {
+interface Figure {
   /** The figure with its unit, such as "311 m²". */
   readonly figure: string
   /** The account behind it, when it can be asked. */
