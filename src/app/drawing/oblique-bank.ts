@@ -42,7 +42,7 @@ const DEPTH = { across: 0.38, up: 0.24 }
 const FLAT_SHARE = 0.2
 
 /** Room for dimensions and the earth [px]. */
-const ROOM = { leftPx: 92, rightPx: 54, topPx: 18, bottomPx: 66, earthPx: 34 }
+const ROOM = { leftPx: 92, rightPx: 54, topPx: 30, bottomPx: 66, earthPx: 34 }
 
 /** Height of the house's wall and of a rod, and of the windows [m]. */
 const HOUSE_M = 2.4
