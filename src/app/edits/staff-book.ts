@@ -1,7 +1,7 @@
 import type { Outcome } from '#core/units'
 
 /** How a staff is read: back to a known point, on to a point between, or forward to a change point. */
-export type SightKind = 'back' | 'between' | 'fore'
+type SightKind = 'back' | 'between' | 'fore'
 
 /** One reading on the staff. */
 export interface Sight {
@@ -18,7 +18,7 @@ export interface BookedStation {
 }
 
 /** Level given to the first point, when nothing is known of the sea [m]. */
-export const FIRST_LEVEL_M = 100
+const FIRST_LEVEL_M = 100
 
 /** Longest staff [m]. */
 export const LONGEST_STAFF_M = 5
