@@ -1,9 +1,16 @@
+import type { CoverTables } from '#core/cover'
 import { soilProblems } from '#core/soil'
 import type { Settlement } from './findings.types'
 import type { Plan } from './plan.schema'
 
-/** What is still open in a plan, each with how to mend it. */
-export function gapsOf(plan: Plan): readonly Settlement[] {
+/**
+ * What is still open in a plan, each with how to mend it.
+ *
+ * @param plan - the plan
+ * @param tables - the machines, to know which of them have a maker's plate
+ * @returns one entry for each thing not said yet
+ */
+export function gapsOf(plan: Plan, tables: CoverTables): readonly Settlement[] {
   const rows = gapRows
     .filter(({ open }) => open(plan))
     .map(({ id, what, mend }): Settlement => ({
@@ -15,7 +22,27 @@ export function gapsOf(plan: Plan): readonly Settlement[] {
       atM: undefined,
       source: 'own-judgement',
     }))
-  return [...rows, ...soilDoubts(plan)]
+  return [...rows, ...unreadPlates(plan, tables), ...soilDoubts(plan)]
+}
+
+/** Machines whose slope limit stands on a plate that nobody has read yet; hand tools have none. */
+function unreadPlates({ brief }: Plan, { machines }: CoverTables): Settlement[] {
+  const unread = brief.machines.flatMap(({ id, limitDeg }) => {
+    const machine = machines.find((row) => row.id === id)
+    return machine && machine.guide !== 'hand' && limitDeg === undefined ? [machine.name] : []
+  })
+  if (unread.length === 0) return []
+  return [
+    {
+      id: 'machines',
+      kind: 'gap',
+      what: `${unread.join(', ')}: the maker’s own slope limit is not known; a cautious one is used.`,
+      mend: 'Read it off the maker’s plate or handbook.',
+      zoneId: undefined,
+      atM: undefined,
+      source: 'own-judgement',
+    },
+  ]
 }
 
 /** Soil samples that can be used but hardly trusted. */
@@ -65,12 +92,6 @@ const gapRows: readonly Gap[] = [
     open: (plan) => plan.soil.every(({ ph }) => ph === undefined),
     what: 'The soil’s acidity is not known.',
     mend: 'A cheap test strip will do; lime haters and lime lovers are then told apart.',
-  },
-  {
-    id: 'machines',
-    open: (plan) => plan.brief.machines.some(({ limitDeg }) => limitDeg === undefined),
-    what: 'A machine’s own slope limit is not known; a cautious one is used.',
-    mend: 'Read it off the maker’s plate or handbook.',
   },
   {
     id: 'roof-water',

@@ -27,7 +27,7 @@ export function toSettle(judged: ToJudge): readonly Settlement[] {
     ...refusedChoices(judged),
     ...tooManyHours(judged),
     ...emptyMixes(judged),
-    ...gapsOf(judged.plan),
+    ...gapsOf(judged.plan, judged.tables),
   ]
 }
 
