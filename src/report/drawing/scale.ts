@@ -157,12 +157,15 @@ function axisOf(zeroPx: number, xPxPerM: number, lengthM: number): Axis {
  *
  * @param view - the section to lay
  * @param widthPx - width of the drawing [px], 200 or more
+ * @param skyPx - room above the ground for words [px]; that of the sheet when left out
  * @returns height [px]
  */
-export function fittingHeightPx(view: SectionView, widthPx: number): number {
+export function fittingHeightPx(view: SectionView, widthPx: number, skyPx?: number): number {
   const room = roomFor(widthPx)
   const xPxPerM = (widthPx - room.leftPx - room.rightPx) / Math.max(view.drawn.toM - view.drawn.fromM, 0.1)
-  return Math.ceil(view.fallM * xPxPerM + room.skyPx + room.bandPx + earthUnderFootPx(view, xPxPerM))
+  return Math.ceil(
+    view.fallM * xPxPerM + (skyPx ?? room.skyPx) + room.bandPx + earthUnderFootPx(view, xPxPerM),
+  )
 }
 
 /** Ground at a distance, read between the points; beyond the ends it runs on level. */
