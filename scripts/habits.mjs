@@ -11,7 +11,6 @@ const topLevel = [
   'data',
   'docs',
   'eslint.config.js',
-  'knip.json',
   'package-lock.json',
   'package.json',
   'public',
