@@ -4,6 +4,7 @@ import { factNames, factTable, scoreNames } from '#core/scores'
 import { accountSchema, reasonSchema } from './account.schema'
 import { figure, twelve } from './figure'
 import { ringSchema, stretchSchema } from './findings-ground.schema'
+import { terraceSchema } from './findings-terrace.schema'
 
 const source = z.string().describe('key of sources')
 const areas = { unit: 'm²', decimals: 2, least: 0 }
@@ -69,6 +70,9 @@ const coverSchema = z.strictObject({
   suggested: z.enum(coverKinds).describe('best cover that is not refused'),
   chosen: z.enum(coverKinds).describe('what stands: the choice, or the suggestion'),
   chosenByPerson: z.boolean().describe('true when it is the person’s choice'),
+  terraces: z
+    .array(terraceSchema)
+    .describe('what terraces would do to the ground; none where they are refused'),
 })
 
 /** The verdict on a plant. */

@@ -40,6 +40,7 @@ export {
   sunAnswer,
   waterAnswer,
 } from './words/answers'
+export { terraceWords } from './words/terraces'
 export { plainText, type AccountKey, type Answer, type Phrase } from './words/phrase'
 export { stripView } from './figures/strips/strip-view'
 export type { StripView } from './figures/strips/strip-view.types'
