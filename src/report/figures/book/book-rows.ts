@@ -50,8 +50,8 @@ export function bookRows(account: Account): Book {
     return {
       id: line.id,
       letter: start ? '' : letterAt(base ? at - 1 : at),
-      adds: !start && line.amount >= 0 ? print(line.amount) : '',
-      takes: !start && line.amount < 0 ? print(-line.amount) : '',
+      adds: !start && line.amount >= -SAME ? print(settled(line.amount)) : '',
+      takes: !start && line.amount < -SAME ? print(-line.amount) : '',
       running: print(settled(running)),
       because: line.because,
       source: line.source,
