@@ -94,6 +94,13 @@ const gapRows: readonly Gap[] = [
     mend: 'A cheap test strip will do; lime haters and lime lovers are then told apart.',
   },
   {
+    id: 'water-uncounted',
+    open: (plan) =>
+      plan.survey.obstacles.some(({ kind }) => kind === 'downpipe' || kind === 'drain' || kind === 'spring'),
+    what: 'Downpipes, drains and springs are drawn, but their water is not in the balance yet.',
+    mend: 'Look at the ground around them after rain, and overrule the wetness score there with your reason.',
+  },
+  {
     id: 'roof-water',
     open: (plan) =>
       plan.survey.obstacles.some(({ kind }) => kind === 'house') &&

@@ -25,6 +25,7 @@ export function toSettle(judged: ToJudge): readonly Settlement[] {
     ...steepPatches(judged),
     ...dangersAround(judged.plan, judged.terrain.section),
     ...refusedChoices(judged),
+    ...lostDecisions(judged),
     ...tooManyHours(judged),
     ...emptyMixes(judged),
     ...gapsOf(judged.plan, judged.tables),
@@ -112,6 +113,21 @@ function refusedChoices({ zoning, zones }: ToJudge): Settlement[] {
       },
     ]
   })
+}
+
+/** Decisions about zones that are not there, as when suggested zones changed under them. */
+function lostDecisions({ plan, zoning }: ToJudge): Settlement[] {
+  const decided = [...plan.choices, ...plan.overrides].map(({ zoneId }) => zoneId)
+  const lost = [...new Set(decided)].filter((zoneId) => !zoning.zones.some(({ id }) => id === zoneId))
+  return lost.map((zoneId) => ({
+    id: `lost-${zoneId}`,
+    kind: 'clash',
+    what: `The plan decides something for zone “${zoneId}”, which is not there.`,
+    mend: 'Decide it anew for the zones as they are; the old decision stays in the plan file until then.',
+    zoneId: undefined,
+    atM: undefined,
+    source: 'yours',
+  }))
 }
 
 function tooManyHours({ plan, care }: ToJudge): Settlement[] {

@@ -36,6 +36,18 @@ describe('what is still to settle', () => {
     expect(told?.what).toContain('mown')
   })
 
+  it('a decision about a zone that is not there is told, not dropped in silence', () => {
+    const plan = planOn(bank)
+    const told = found({ ...plan, choices: [{ zoneId: 'gone', cover: 'meadow' }] }).toSettle
+    expect(told.find(({ id }) => id === 'lost-gone')?.kind).toBe('clash')
+    expect(ids(plan).filter((id) => id.startsWith('lost-'))).toEqual([])
+  })
+
+  it('water that is drawn but not counted is told', () => {
+    expect(ids(demo('bank-below-the-house'))).toContain('water-uncounted')
+    expect(ids(planOn(bank))).not.toContain('water-uncounted')
+  })
+
   it('more hours than there are is a clash', () => {
     const plan = demo('bank-below-the-house')
     expect(ids({ ...plan, brief: { ...plan.brief, hoursPerYear: 1 } })).toContain('hours')
