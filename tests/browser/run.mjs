@@ -299,6 +299,7 @@ test('a zone is split, joined and taken out by figures; what cannot be is refuse
   await settled(page)
   await page.locator('.margin').getByRole('button', { name: 'Zones', exact: true }).click()
   const zones = page.locator('.desk fieldset.sample')
+  await zones.first().waitFor()
   const count = await zones.count()
   await zones
     .first()
