@@ -13,8 +13,10 @@ import globals from 'globals'
 export const coreOrder = [
   'units',
   'geometry',
+  'booking',
   'survey',
   'terrain',
+  'accuracy',
   'sun',
   'climate',
   'soil',
@@ -27,12 +29,13 @@ export const coreOrder = [
 ]
 
 /** Libraries that one core module may use. */
-const coreLibraries = { geometry: ['delaunator$'], sun: ['suncalc$'] }
+const coreLibraries = { geometry: ['delaunator$', '@kninnug/constrainautor$'], sun: ['suncalc$'] }
 
 /** What each layer may import besides its own folder and zod. */
 export const layers = {
   plan: ['#core/'],
-  io: ['#core/', '#plan$', '#data/', 'papaparse$'],
+  io: ['#core/', '#plan$', '#data/', 'papaparse$', 'geomagnetism$'],
+  files: ['#core/', '#plan$', '#io$', 'geotiff$', 'fast-xml-parser$', 'proj4$'],
   report: [
     '#core/',
     '#plan$',
@@ -41,12 +44,13 @@ export const layers = {
     'd3-',
     '(\\.\\./){1,2}(figures|drawing|style|words|ramps|section-view|plan-view)',
   ],
-  worker: ['#core/', '#plan$', '#io$'],
-  cli: ['#core/', '#plan$', '#io$', '#report$', 'node:'],
+  worker: ['#core/', '#plan$', '#io$', '#files$'],
+  cli: ['#core/', '#plan$', '#io$', '#files$', '#report$', 'node:'],
   app: [
     '#core/',
     '#plan$',
     '#io$',
+    '#files$',
     '#report$',
     '#worker$',
     'vue$',

@@ -9,10 +9,13 @@ import soilClasses from '#data/soil/classes'
 import soilCompaction from '#data/soil/compaction'
 import soilDrainage from '#data/soil/drainage'
 import soilErodibility from '#data/soil/erodibility'
+import surveyAllowables from '#data/survey/allowables'
+import surveyMethods from '#data/survey/methods'
 import waterCoverUse from '#data/water/cover-use'
 import waterCurveNumbers from '#data/water/curve-numbers'
 import waterStages from '#data/water/erosion-stages'
 import waterGroundCover from '#data/water/ground-cover'
+import { surveyTablesSchema } from '#core/booking'
 import { careWindowsSchema, operationsSchema } from '#core/care'
 import { placeSchema } from '#core/climate'
 import { coverCautionsSchema, coverLimitsSchema, coverRulesSchema, machinesSchema } from '#core/cover'
@@ -31,6 +34,7 @@ import { loadSources } from './source-table'
  */
 export function loadTables(): Tables {
   return {
+    survey: surveyTablesSchema.parse({ methods: surveyMethods, allowables: surveyAllowables }),
     soil: soilTablesSchema.parse({
       classes: soilClasses,
       compaction: soilCompaction,

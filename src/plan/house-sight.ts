@@ -1,5 +1,6 @@
 import { outOfSight, type Section, type Stretch } from '#core/terrain'
-import type { Obstacle, Plan } from './plan.schema'
+import type { Plan } from './plan.schema'
+import type { Obstacle } from './plan-survey.schema'
 
 /** Height of the eye of someone standing at a ground-floor door [m]; common practice, no source. */
 const EYE_M = 1.6

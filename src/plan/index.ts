@@ -1,4 +1,5 @@
-export { planSchema, type Brief, type Choice, type Obstacle, type Plan } from './plan.schema'
+export { planSchema, type Brief, type Choice, type Plan } from './plan.schema'
+export type { Backdrop, Beyond, Obstacle, Viewpoint } from './plan-survey.schema'
 export { openPlan, savePlan } from './open'
 export { distanceKm, nearestPlace, newPlan, type PlanStart } from './new-plan'
 export { problemsOf } from './problems'

@@ -1,10 +1,13 @@
 /** The version that this program writes. */
-export const PLAN_VERSION = 1
+export const PLAN_VERSION = 2
 
 type Raw = Readonly<Record<string, unknown>>
 
-/** Step n turns a plan of version n into one of version n + 1. Version 1 is the first: no steps yet. */
-const steps: Readonly<Record<number, (older: Raw) => Raw>> = {}
+/** Step n turns a plan of version n into one of version n + 1. */
+const steps: Readonly<Record<number, (older: Raw) => Raw>> = {
+  // Version 2 adds field books, breaklines, holes and what lies beyond the boundary; all may be left out.
+  1: (older) => ({ ...older, version: 2 }),
+}
 
 /**
  * Brings an older plan up to the present version, a step at a time.

@@ -1,6 +1,6 @@
 import { lineDistanceM, pointInRing, type Ring } from '#core/geometry'
 import type { ZoneFacts } from '#core/zones'
-import type { Obstacle } from './plan.schema'
+import type { Obstacle } from './plan-survey.schema'
 
 /** A tree this near to a house may reach it with its roots or fall on it [m]; own judgement. */
 const TREE_REACH_M = 8

@@ -25,7 +25,7 @@ export function newPlan(start: PlanStart): Plan {
   const place = nearestPlace(start.places, start.latitudeDeg, start.longitudeDeg)
   return {
     format: 'lynchet-plan',
-    version: 1,
+    version: 2,
     name: start.name,
     site: {
       latitudeDeg: start.latitudeDeg,

@@ -3,36 +3,8 @@ import { climateSchema } from '#core/climate'
 import { coverKinds } from '#core/cover'
 import { plantRegions } from '#core/plants'
 import { soilSampleSchema } from '#core/soil'
-import { groundSurveySchema } from '#core/survey'
 import { zoneSchema } from '#core/zones'
-
-const point = z.strictObject({
-  eastM: z.number().describe('east of the plot’s origin [m]'),
-  northM: z.number().describe('north of the plot’s origin [m]'),
-})
-
-const obstacleSchema = z.strictObject({
-  id: z.string().min(1).describe('name of the obstacle, used once'),
-  kind: z
-    .enum([
-      'house',
-      'wall',
-      'fence',
-      'hedge',
-      'tree',
-      'path',
-      'drain',
-      'downpipe',
-      'spring',
-      'paving',
-      'services',
-    ])
-    .describe('what it is; services are pipes and cables'),
-  name: z.string().min(1).describe('what it is called on drawings'),
-  ring: z.array(point).min(1).describe('outline, line or single point in plan [m]'),
-  heightM: z.number().min(0).max(60).optional().describe('height above the ground [m]'),
-  note: z.string().max(400).optional().describe('anything worth knowing'),
-})
+import { planSurveySchema } from './plan-survey.schema'
 
 const machineSchema = z.strictObject({
   id: z.string().describe('key of data/care/machines.json'),
@@ -75,10 +47,10 @@ const overrideSchema = z.strictObject({
     .describe('why it is better than ours'),
 })
 
-/** A plan, version 1: what the person measured and decided. Nothing derived is ever stored in it. */
+/** A plan, version 2: what the person measured and decided. Nothing derived is ever stored in it. */
 export const planSchema = z.strictObject({
   format: z.literal('lynchet-plan').describe('says what the file is'),
-  version: z.literal(1).describe('of this format; older plans are brought up to it on opening'),
+  version: z.literal(2).describe('of this format; older plans are brought up to it on opening'),
   name: z.string().min(1, 'give the plan a name').max(120).describe('what the plan is called'),
   note: z.string().max(4000).optional().describe('anything worth knowing'),
   site: z.strictObject({
@@ -92,27 +64,7 @@ export const planSchema = z.strictObject({
       .describe('place whose plant laws count, a region of data/plants/legal.json'),
   }),
   climate: climateSchema,
-  survey: z.strictObject({
-    ground: groundSurveySchema,
-    boundary: z
-      .array(point)
-      .min(3)
-      .optional()
-      .describe('outline of the plot; the survey’s own extent when left out'),
-    cellM: z
-      .number()
-      .positive()
-      .max(100)
-      .optional()
-      .describe('side of a grid cell; chosen from the data when left out [m]'),
-    obstacles: z.array(obstacleSchema).describe('what stands or lies on and near the plot'),
-    aboveM: z
-      .number()
-      .min(0)
-      .max(5000)
-      .describe('length of ground that sheds water onto the plot from above [m plan]'),
-    sectionLine: z.strictObject({ from: point, to: point }).optional().describe('where the section is cut'),
-  }),
+  survey: planSurveySchema,
   soil: z.array(soilSampleSchema).min(1, 'one handful of soil is needed').describe('handfuls or pits'),
   zones: z.array(zoneSchema).describe('zones drawn by the person; suggested when empty'),
   brief: briefSchema,
@@ -121,6 +73,5 @@ export const planSchema = z.strictObject({
 })
 
 export type Plan = z.infer<typeof planSchema>
-export type Obstacle = z.infer<typeof obstacleSchema>
 export type Brief = z.infer<typeof briefSchema>
 export type Choice = z.infer<typeof choiceSchema>

@@ -1,3 +1,4 @@
+import type { SurveyTables } from '#core/booking'
 import type { CareTables } from '#core/care'
 import type { Place } from '#core/climate'
 import type { PlantTables } from '#core/plants'
@@ -14,6 +15,7 @@ export interface Source {
 
 /** Every table that deriving reads, checked on loading. */
 export interface Tables {
+  readonly survey: SurveyTables
   readonly soil: SoilTables
   readonly water: WaterTables
   readonly scores: ScoreRules

@@ -3,11 +3,12 @@ export {
   groundSurveySchema,
   profileSurveySchema,
   type BankSurvey,
+  type Breakline,
   type GridSurvey,
   type GroundSurvey,
   type LevelsSurvey,
   type ProfileSurvey,
 } from './survey.schema'
-export type { Surface } from './surface.types'
+export type { Surface, SurfaceNote } from './surface.types'
 export { surfaceFrom, type SurfaceOptions } from './surface-from'
 export { riseFromAngleM, riseFromPercentM, riseFromRatioM } from './bank-rise'

@@ -74,6 +74,8 @@ function surfaceOf(
     levelM,
     share: grid.share,
     boundary: grid.boundary,
+    holes: [],
+    notes: [],
     tin: measured.tin,
     highestM: measured.highestM,
     lowestM: measured.lowestM,

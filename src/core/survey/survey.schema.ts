@@ -57,28 +57,75 @@ export const profileSurveySchema = z.strictObject({
   widthM: width,
 })
 
+const spotLevelSchema = z.strictObject({
+  mark: z.string().max(60).optional().describe('the point’s own name in the field book'),
+  code: z.string().max(60).optional().describe('what the surveyor coded the point as'),
+  eastM: metre.describe('east of the plot’s origin [m]'),
+  northM: metre.describe('north of the plot’s origin [m]'),
+  levelM: metre.describe('level above the datum [m]'),
+})
+
+/** A line along which the ground bends: a top, a toe, a ridge, a channel. */
+const edgeLineSchema = z.strictObject({
+  id: z.string().min(1).describe('name of the line, used once'),
+  kind: z.enum(['top', 'toe', 'ridge', 'channel', 'edge']).describe('what bends here'),
+  name: z.string().max(60).optional().describe('what it is called'),
+  vertices: z
+    .array(
+      z.strictObject({
+        eastM: metre.describe('east of the plot’s origin [m]'),
+        northM: metre.describe('north of the plot’s origin [m]'),
+        levelM: metre.optional().describe('level; read from the levels around when left out [m]'),
+      }),
+    )
+    .min(2, 'a line needs two points')
+    .max(20_000),
+})
+
+/** The line of a wall: the ground stands at another level on each side. */
+const wallLineSchema = z.strictObject({
+  id: z.string().min(1).describe('name of the line, used once'),
+  kind: z.literal('wall').describe('a wall or upright step'),
+  name: z.string().max(60).optional().describe('what it is called'),
+  vertices: z
+    .array(
+      z.strictObject({
+        eastM: metre.describe('east of the plot’s origin [m]'),
+        northM: metre.describe('north of the plot’s origin [m]'),
+        leftM: metre.describe('level of the ground on the left, walking from the first vertex on [m]'),
+        rightM: metre.describe('level of the ground on the right [m]'),
+      }),
+    )
+    .min(2, 'a line needs two points')
+    .max(2000),
+})
+
+const breaklineSchema = z.discriminatedUnion('kind', [edgeLineSchema, wallLineSchema])
+
 /** Spot levels in plan. */
 const levelsSurveySchema = z.strictObject({
   kind: z.literal('levels').describe('spot levels in plan'),
-  points: z
-    .array(
-      z.strictObject({
-        mark: z.string().max(60).optional().describe('the point’s own name in the field book'),
-        eastM: metre.describe('east of the plot’s origin [m]'),
-        northM: metre.describe('north of the plot’s origin [m]'),
-        levelM: metre.describe('level above the datum [m]'),
-      }),
-    )
-    .min(3, 'a surface needs at least three levels')
-    .max(100_000),
+  points: z.array(spotLevelSchema).min(3, 'a surface needs at least three levels').max(100_000),
+  breaklines: z
+    .array(breaklineSchema)
+    .max(5000)
+    .optional()
+    .describe('lines that no triangle crosses: tops and toes of banks, walls'),
+  faces: z
+    .array(z.tuple([z.int().min(0), z.int().min(0), z.int().min(0)]))
+    .max(250_000)
+    .optional()
+    .describe(
+      'triangles that came with the survey, as rows of the points from 0; joined by us when left out',
+    ),
 })
 
 /** A regular grid of levels, row 0 northernmost. */
 const gridSurveySchema = z
   .strictObject({
     kind: z.literal('grid').describe('a regular grid of levels'),
-    columns: z.int().min(2).max(4000).describe('cells from west to east [number]'),
-    rows: z.int().min(2).max(4000).describe('cells from north to south [number]'),
+    columns: z.int().min(2).max(10_000).describe('cells from west to east [number]'),
+    rows: z.int().min(2).max(10_000).describe('cells from north to south [number]'),
     cellM: z.number().positive().max(1000).describe('side of a cell [m]'),
     westM: metre.describe('east of the west edge [m]'),
     southM: metre.describe('north of the south edge [m]'),
@@ -101,6 +148,7 @@ export const groundSurveySchema = z.discriminatedUnion('kind', [
 
 export type BankSurvey = z.infer<typeof bankSurveySchema>
 export type ProfileSurvey = z.infer<typeof profileSurveySchema>
+export type Breakline = z.infer<typeof breaklineSchema>
 export type LevelsSurvey = z.infer<typeof levelsSurveySchema>
 export type GridSurvey = z.infer<typeof gridSurveySchema>
 export type GroundSurvey = z.infer<typeof groundSurveySchema>

@@ -1,3 +1,4 @@
+export type { Around, HouseFall, Hollow, Leaving, SeenFrom } from './around.types'
 export type { FlowShares, Section, Terrain } from './terrain.types'
 export { terrainOf } from './terrain-of'
 export { sectionProblem } from './section-problem'

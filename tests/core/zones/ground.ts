@@ -49,6 +49,8 @@ export function steppedGround(steps: readonly Step[], widthM = 10, cellM = 1): Z
       highestM: 100,
       lowestM: 100 - fallM,
       fallM,
+      holes: [],
+      notes: [],
       facesDeg: 180,
     },
     terrain: {

@@ -1,0 +1,1 @@
+export type { Accuracy } from './accuracy.types'

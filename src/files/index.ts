@@ -1,0 +1,8 @@
+export type {
+  FileCrs,
+  LengthUnit,
+  SurveyFormat,
+  SurveyPart,
+  SurveyRead,
+  SurveyWish,
+} from './survey-read.types'
