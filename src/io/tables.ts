@@ -10,11 +10,13 @@ import soilCompaction from '#data/soil/compaction'
 import soilDrainage from '#data/soil/drainage'
 import soilErodibility from '#data/soil/erodibility'
 import surveyAllowables from '#data/survey/allowables'
+import surveyAssumed from '#data/survey/assumed'
 import surveyMethods from '#data/survey/methods'
 import waterCoverUse from '#data/water/cover-use'
 import waterCurveNumbers from '#data/water/curve-numbers'
 import waterStages from '#data/water/erosion-stages'
 import waterGroundCover from '#data/water/ground-cover'
+import { assumedMethodsSchema } from '#core/accuracy'
 import { surveyTablesSchema } from '#core/booking'
 import { careWindowsSchema, operationsSchema } from '#core/care'
 import { placeSchema } from '#core/climate'
@@ -35,6 +37,7 @@ import { loadSources } from './source-table'
 export function loadTables(): Tables {
   return {
     survey: surveyTablesSchema.parse({ methods: surveyMethods, allowables: surveyAllowables }),
+    assumed: assumedMethodsSchema.parse(surveyAssumed),
     soil: soilTablesSchema.parse({
       classes: soilClasses,
       compaction: soilCompaction,

@@ -53,6 +53,7 @@ function kept(plan: Plan, memory: StageMemory): Plan {
       ...survey,
       ground: memory.keep('ground', survey.ground),
       obstacles: memory.keep('obstacles', survey.obstacles),
+      ...(survey.accuracy && { accuracy: memory.keep('measuring', survey.accuracy) }),
       ...(survey.boundary && { boundary: memory.keep('boundary', survey.boundary) }),
       ...(survey.sectionLine && { sectionLine: memory.keep('section', survey.sectionLine) }),
     },
@@ -67,7 +68,7 @@ function kept(plan: Plan, memory: StageMemory): Plan {
 function* deriveSteps(plan: Plan, tables: Tables, memory: StageMemory): Generator<Step, Outcome<Findings>> {
   const problems = inputProblems(plan, tables)
   if (problems.length > 0) return { ok: false, problems }
-  const ground: Outcome<Ground> = yield* groundStages(plan, memory)
+  const ground: Outcome<Ground> = yield* groundStages(plan, { tables, memory })
   if (!ground.ok) return ground
   const zones = yield* zoneStages(plan, ground.value, { tables, memory })
   if (!zones.ok) return zones

@@ -1,3 +1,4 @@
+import type { Accuracy } from '#core/accuracy'
 import type { Twelve } from '#core/units'
 import type { MonthClimate } from '#core/climate'
 import type { SoilProperties } from '#core/soil'
@@ -42,6 +43,8 @@ export interface ZoneFindings {
 export interface Findings {
   readonly surface: Surface
   readonly terrain: Terrain
+  /** How good the surface is. */
+  readonly accuracy: Accuracy
   /** What each house at the top sees of the slope. */
   readonly sights: readonly HouseSight[]
   readonly sun: SunOnGround

@@ -1,3 +1,4 @@
+import { accuracyOf, measuringErrors, type Accuracy } from '#core/accuracy'
 import { climateYear, sunRatios, type MonthClimate } from '#core/climate'
 import { ruralLinke, sunOnGround, type SunOnGround } from '#core/sun'
 import { surfaceFrom, type Surface } from '#core/survey'
@@ -5,7 +6,7 @@ import { sectionProblem, terrainOf, type Terrain } from '#core/terrain'
 import type { Outcome, Twelve } from '#core/units'
 import type { Step } from './derive'
 import type { Plan } from './plan.schema'
-import type { StageMemory } from './stages'
+import type { Means } from './zone-stages'
 
 /** Share of light that grass and soil throw back [1]; common practice (Duffie & Beckman give 0.2 for ground without snow). */
 export const GROUND_ALBEDO = 0.2
@@ -14,6 +15,7 @@ export const GROUND_ALBEDO = 0.2
 export interface Ground {
   readonly surface: Surface
   readonly terrain: Terrain
+  readonly accuracy: Accuracy
   readonly sun: SunOnGround
   readonly climate: Twelve<MonthClimate>
   /** Real-sky radiation over open level ground, per m² of plan, one value per cell [ratio]. */
@@ -21,7 +23,7 @@ export interface Ground {
 }
 
 /** Surface, terrain, sun and climate of a plan. */
-export function* groundStages(plan: Plan, memory: StageMemory): Generator<Step, Outcome<Ground>> {
+export function* groundStages(plan: Plan, { tables, memory }: Means): Generator<Step, Outcome<Ground>> {
   const { site, survey } = plan
   yield { stage: 'surface', done: 0 }
   const surfaced = memory.run('surface', [survey.ground, survey.boundary, survey.cellM], () =>
@@ -34,6 +36,17 @@ export function* groundStages(plan: Plan, memory: StageMemory): Generator<Step, 
   yield { stage: 'terrain', done: 0.1 }
   const terrain = memory.run('terrain', [surface, survey.sectionLine], () =>
     terrainOf(surface, survey.sectionLine),
+  )
+  const accuracy = memory.run('accuracy', [surface, terrain, survey.ground, survey.accuracy], () =>
+    accuracyOf(
+      surface,
+      terrain,
+      survey.ground,
+      measuringErrors(survey.ground, survey.accuracy, {
+        methods: tables.survey.methods,
+        assumed: tables.assumed,
+      }),
+    ),
   )
   yield { stage: 'sun', done: 0.25 }
   const { latitudeDeg, elevationM } = site
@@ -50,5 +63,5 @@ export function* groundStages(plan: Plan, memory: StageMemory): Generator<Step, 
   const sunRatio = memory.run('sun-ratio', [sun, climate, terrain], () =>
     sunRatios(sun, climate, terrain.slopeDeg, GROUND_ALBEDO),
   )
-  return { ok: true, value: { surface, terrain, sun, climate, sunRatio } }
+  return { ok: true, value: { surface, terrain, accuracy, sun, climate, sunRatio } }
 }

@@ -27,10 +27,11 @@ export function* plotStages(
   const care = memory.run('care', [zones, ground.climate, brief, site], () =>
     careOf(plan, ground, { zones, tables }),
   )
-  const { surface, terrain, sun, soils, zoning, water } = ground
+  const { surface, terrain, accuracy, sun, soils, zoning, water } = ground
   return {
     surface,
     terrain,
+    accuracy,
     sights: houseSights(terrain.section, survey.obstacles),
     sun,
     climate: ground.climate,

@@ -1,3 +1,4 @@
+import type { AssumedMethods } from '#core/accuracy'
 import type { SurveyTables } from '#core/booking'
 import type { CareTables } from '#core/care'
 import type { Place } from '#core/climate'
@@ -16,6 +17,8 @@ export interface Source {
 /** Every table that deriving reads, checked on loading. */
 export interface Tables {
   readonly survey: SurveyTables
+  /** How ground was measured when nobody says. */
+  readonly assumed: AssumedMethods
   readonly soil: SoilTables
   readonly water: WaterTables
   readonly scores: ScoreRules
