@@ -1,0 +1,44 @@
+import type { SurveyPart } from './survey-read.types'
+
+/** What a plan can hold of one survey; the same bounds as its schema. */
+const MOST_POINTS = 100_000
+const MOST_FACES = 250_000
+const MOST_LINES = 5000
+const MOST_VERTICES = 20_000
+
+/**
+ * A part as far as a plan can hold it.
+ *
+ * @param part - as read from the file
+ * @returns the part, without its lines when those are too many; undefined when it has too many points or faces
+ */
+export function withinCaps(part: SurveyPart): { part: SurveyPart | undefined; notes: string[] } {
+  const { points, faces, breaklines, name } = part
+  if (points.length > MOST_POINTS || faces.length > MOST_FACES)
+    return {
+      part: undefined,
+      notes: [
+        `"${name}" holds ${points.length} points and ${faces.length} faces; a plan takes ${MOST_POINTS} and ${MOST_FACES}. It is left out: export only the ground of the plot and its surroundings.`,
+      ],
+    }
+  const tooMany =
+    breaklines.length > MOST_LINES || breaklines.some((line) => line.vertices.length > MOST_VERTICES)
+  if (!tooMany) return { part, notes: [] }
+  return {
+    part: { ...part, breaklines: [] },
+    notes: [
+      `"${name}" holds ${breaklines.length} lines; a plan takes ${MOST_LINES} of up to ${MOST_VERTICES} points. Its points are kept, its lines are not.`,
+    ],
+  }
+}
+
+/** Parts with ids used once: later ones of a name get a number. */
+export function partIds(parts: readonly SurveyPart[]): SurveyPart[] {
+  const used = new Set<string>()
+  return parts.map((part) => {
+    let id = part.id
+    for (let copy = 2; used.has(id); copy++) id = `${part.id}#${copy}`
+    used.add(id)
+    return { ...part, id }
+  })
+}
