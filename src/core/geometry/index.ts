@@ -21,3 +21,4 @@ export {
 } from './tin-over-grid'
 export { fitPlane } from './fit-plane'
 export { lineDistanceM } from './line-distance'
+export { nearestOnRing, ringStretch } from './ring-stretch'
