@@ -1,0 +1,75 @@
+import type { PlanPoint } from '#core/geometry'
+import type { Outcome } from '#core/units'
+import type { Obstacle, Plan } from '#plan'
+import { gone } from './refused'
+import { ringRefusal } from './rings'
+import { changedAt, freeId, without, withSurvey } from './with-survey'
+
+/** How a thing lies in plan. */
+export type Lie = 'point' | 'line' | 'outline'
+
+/** What may stand on or beside a plot, and how it lies. */
+export const thingKinds: readonly {
+  readonly id: Obstacle['kind']
+  readonly text: string
+  readonly lies: Lie
+}[] = [
+  { id: 'house', text: 'house', lies: 'outline' },
+  { id: 'wall', text: 'wall', lies: 'line' },
+  { id: 'fence', text: 'fence', lies: 'line' },
+  { id: 'hedge', text: 'hedge', lies: 'line' },
+  { id: 'tree', text: 'tree', lies: 'point' },
+  { id: 'path', text: 'path', lies: 'line' },
+  { id: 'paving', text: 'paving', lies: 'outline' },
+  { id: 'drain', text: 'drain', lies: 'line' },
+  { id: 'downpipe', text: 'downpipe', lies: 'point' },
+  { id: 'spring', text: 'spring', lies: 'point' },
+  { id: 'services', text: 'pipes and cables', lies: 'line' },
+]
+
+/** Half the side of a thing put down without its corners [m]. */
+const HALF_M = 2
+
+/** Corners for a thing put down in one place, to be moved afterwards. */
+export function firstCorners(lies: Lie, { eastM, northM }: PlanPoint): PlanPoint[] {
+  const at = (east: number, north: number) => ({
+    eastM: eastM + east * HALF_M,
+    northM: northM + north * HALF_M,
+  })
+  if (lies === 'point') return [at(0, 0)]
+  return lies === 'line' ? [at(-1, 0), at(1, 0)] : [at(-1, -1), at(1, -1), at(1, 1), at(-1, 1)]
+}
+
+/** The plan with one more thing, named after its kind. */
+export function addThing(plan: Plan, kind: Obstacle['kind'], ring: readonly PlanPoint[]): Outcome<Plan> {
+  const { obstacles } = plan.survey
+  const { text } = thingKinds.find(({ id }) => id === kind) ?? { text: kind }
+  const number = obstacles.filter((each) => each.kind === kind).length + 1
+  const name = `${text.charAt(0).toUpperCase()}${text.slice(1)}${number > 1 ? ` ${number}` : ''}`
+  const thing: Obstacle = { id: freeId(obstacles, kind), kind, name, ring: [...ring] }
+  return shapeRefusal(thing) ?? withSurvey(plan, { obstacles: [...obstacles, thing] })
+}
+
+/** The plan with a thing changed. */
+export function setThing(plan: Plan, id: string, change: Partial<Obstacle>): Outcome<Plan> {
+  const { obstacles } = plan.survey
+  const at = obstacles.findIndex((each) => each.id === id)
+  const before = obstacles[at]
+  if (!before) return gone('thing')
+  const thing = { ...before, ...change }
+  const refusal = change.ring ? shapeRefusal(thing) : undefined
+  return refusal ?? withSurvey(plan, { obstacles: changedAt(obstacles, at, thing) })
+}
+
+/** The plan without a thing. */
+export function removeThing(plan: Plan, id: string): Outcome<Plan> {
+  const { obstacles } = plan.survey
+  const at = obstacles.findIndex((each) => each.id === id)
+  return at === -1 ? gone('thing') : withSurvey(plan, { obstacles: without(obstacles, at) })
+}
+
+/** Houses and paving are outlines as soon as they have three corners. */
+function shapeRefusal({ kind, name, ring }: Obstacle): Outcome<never> | undefined {
+  const outline = thingKinds.some(({ id, lies }) => id === kind && lies === 'outline')
+  return outline && ring.length > 2 ? ringRefusal(name, ring) : undefined
+}
