@@ -1,8 +1,16 @@
+export { readSurveyFile } from './read-survey-file'
+export { readWithColumns } from './table-file'
+export { unitLengthM, unitNames, unitOfWord } from './length-unit'
 export type {
+  Doubt,
+  DoubtAbout,
   FileCrs,
   LengthUnit,
+  ReadTable,
   SurveyFormat,
+  SurveyGround,
   SurveyPart,
   SurveyRead,
+  SurveyWindow,
   SurveyWish,
 } from './survey-read.types'

@@ -1,20 +1,7 @@
 import type { GridFrame } from '#core/geometry'
 import type { GridSurvey } from '#core/survey'
-import type { Outcome, Problem } from '#core/units'
-
-/** Value that stands for "no ground here" in the grids we write. */
-const NO_DATA = -9999
-
-const headerNames = [
-  'ncols',
-  'nrows',
-  'xllcorner',
-  'xllcenter',
-  'yllcorner',
-  'yllcenter',
-  'cellsize',
-  'nodata_value',
-]
+import type { Outcome } from '#core/units'
+import { NO_DATA, parseAsciiGrid } from './ascii-grid-text'
 
 /**
  * Writes a grid as ESRI ASCII text.
@@ -50,71 +37,31 @@ export function writeAsciiGrid(
 }
 
 /**
- * Reads an ESRI ASCII grid of levels.
+ * Reads an ESRI ASCII grid of levels in metres.
  *
  * @param text - the file
  * @returns a grid survey with its own coordinates, or what is wrong with the file
  */
 export function readAsciiGrid(text: string): Outcome<GridSurvey> {
-  const tokens = text.trim().split(/\s+/)
-  const { header, used } = readHeader(tokens)
-  const problems = headerProblems(header)
-  const columns = header.get('ncols') ?? 0
-  const rows = header.get('nrows') ?? 0
-  if (problems.length > 0) return { ok: false, problems }
-  const body = tokens.slice(used)
-  if (body.length !== columns * rows)
-    return refuse(
-      `The header promises ${columns} × ${rows} = ${columns * rows} levels; the file holds ${body.length}.`,
-      'The file may be cut short. Export it again.',
-    )
-  const levels = body.map(Number)
-  const bad = levels.findIndex((level) => !Number.isFinite(level))
-  if (bad >= 0)
-    return refuse(
-      `Row ${Math.floor(bad / columns) + 1}, column ${(bad % columns) + 1} holds “${body[bad] ?? ''}”, which is not a number.`,
-      'Correct this cell, or mark it as no data.',
-    )
-  return { ok: true, value: gridOf(header, levels) }
-}
-
-function gridOf(header: ReadonlyMap<string, number>, levels: readonly number[]): GridSurvey {
-  const cellM = header.get('cellsize') ?? 1
-  const corner = (axis: 'x' | 'y') =>
-    header.get(`${axis}llcorner`) ?? (header.get(`${axis}llcenter`) ?? 0) - cellM / 2
-  const noData = header.get('nodata_value') ?? NO_DATA
+  const parsed = parseAsciiGrid(text)
+  if (!parsed.ok) return parsed
+  const { columns, rows, cellEast, cellNorth, west, south, levels } = parsed.value
+  if (Math.abs(cellEast - cellNorth) > cellEast * SQUARE_ENOUGH)
+    return {
+      ok: false,
+      problems: [
+        {
+          where: 'header › dx, dy',
+          what: `The cells are not square: ${cellEast} by ${cellNorth}.`,
+          mend: 'Open the file as a survey, which brings it to square cells.',
+        },
+      ],
+    }
   return {
-    kind: 'grid',
-    columns: header.get('ncols') ?? 0,
-    rows: header.get('nrows') ?? 0,
-    cellM,
-    westM: corner('x'),
-    southM: corner('y'),
-    levelsM: levels.map((level) => (level === noData ? null : level)),
+    ok: true,
+    value: { kind: 'grid', columns, rows, cellM: cellEast, westM: west, southM: south, levelsM: levels },
   }
 }
 
-function readHeader(tokens: readonly string[]): { header: Map<string, number>; used: number } {
-  const header = new Map<string, number>()
-  let used = 0
-  for (;;) {
-    const name = tokens[used]?.toLowerCase()
-    if (!name || !headerNames.includes(name)) return { header, used }
-    header.set(name, Number(tokens[used + 1]))
-    used += 2
-  }
-}
-
-function headerProblems(header: ReadonlyMap<string, number>): Problem[] {
-  return ['ncols', 'nrows', 'cellsize']
-    .filter((name) => !((header.get(name) ?? 0) > 0))
-    .map((name) => ({
-      where: `header › ${name}`,
-      what: `The grid’s header has no usable ${name}.`,
-      mend: 'An ESRI ASCII grid starts with ncols, nrows, xllcorner, yllcorner, cellsize.',
-    }))
-}
-
-function refuse(what: string, mend: string): Outcome<never> {
-  return { ok: false, problems: [{ where: 'grid', what, mend }] }
-}
+/** Difference of the sides that is rounding [share of a side]. */
+const SQUARE_ENOUGH = 1e-6

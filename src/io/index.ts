@@ -1,13 +1,16 @@
-export { readTextTable, toNumber, type TextTable } from './text-table'
+export { readTextTable, type TextTable } from './text-table'
+export { toNumber } from './table-numbers'
 export {
+  columnsOfOrder,
   guessLevelColumns,
-  guessProfileColumns,
-  levelsFromTable,
-  stationsFromTable,
+  headedColumns,
+  headingParts,
+  usualOrders,
   type LevelColumns,
-  type ProfileColumns,
-} from './levels-table'
+} from './level-columns'
+export { guessProfileColumns, levelsFromTable, stationsFromTable, type ProfileColumns } from './levels-table'
 export { readAsciiGrid, writeAsciiGrid } from './ascii-grid'
+export { MOST_CELLS, parseAsciiGrid, type AsciiGrid } from './ascii-grid-text'
 export { writeCalendar, type CalendarDay, type CalendarEntry } from './calendar-file'
 export { bankFromText, riseFromText } from './bank-text'
 export { toPlotOrigin } from './plot-origin'

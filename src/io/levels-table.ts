@@ -1,47 +1,26 @@
 import type { Outcome, Problem } from '#core/units'
 import type { LevelsSurvey, ProfileSurvey } from '#core/survey'
-import { toNumber, type TextTable } from './text-table'
-
-/** Which column holds what: indices into the table's columns. */
-export interface LevelColumns {
-  readonly mark: number | undefined
-  readonly east: number
-  readonly north: number
-  readonly level: number
-}
+import type { LevelColumns } from './level-columns'
+import { toNumber } from './table-numbers'
+import type { TextTable } from './text-table'
 
 export interface ProfileColumns {
   readonly distance: number
   readonly level: number
 }
 
-/** Words that head a column of each kind. */
+/** Words that head the columns of a profile. */
 const headings = {
-  mark: /^(mark|point|id|no\.?|name|code)$/i,
-  east: /^(east(ing)?(m| ?\(m\))?|e|x)$/i,
-  north: /^(north(ing)?(m| ?\(m\))?|n|y)$/i,
-  level: /^(level(m| ?\(m\))?|height(m| ?\(m\))?|elevation|rl|z|h)$/i,
   distance: /^(dist(ance)?(m| ?\(m\))?|chainage|d|x)$/i,
+  level: /^(level(m| ?\(m\))?|height(m| ?\(m\))?|elevation|rl|z|h)$/i,
 } as const
 
 /**
- * Guesses which columns hold east, north and level, for the person to confirm.
+ * Guesses which columns hold distance and level, for the person to confirm.
  *
  * @param table - the table as read
- * @returns column indices, in the order of the table when nothing is headed by a known word
+ * @returns column indices; the first two when the headings do not tell
  */
-export function guessLevelColumns(table: TextTable): LevelColumns {
-  const find = (heading: RegExp) => table.columns.findIndex((column) => heading.test(column))
-  const known = { east: find(headings.east), north: find(headings.north), level: find(headings.level) }
-  const mark = find(headings.mark)
-  if (known.east >= 0 && known.north >= 0 && known.level >= 0)
-    return { ...known, mark: mark >= 0 ? mark : undefined }
-  return table.columns.length > 3
-    ? { mark: 0, east: 1, north: 2, level: 3 }
-    : { mark: undefined, east: 0, north: 1, level: 2 }
-}
-
-/** As guessLevelColumns, for distance and level. */
 export function guessProfileColumns(table: TextTable): ProfileColumns {
   const find = (heading: RegExp) => table.columns.findIndex((column) => heading.test(column))
   const distance = find(headings.distance)
@@ -70,10 +49,14 @@ export function levelsFromTable(
     const northM = read(columns.north, 'north')
     const levelM = read(columns.level, 'level')
     if (eastM === undefined || northM === undefined || levelM === undefined) return []
-    const mark = columns.mark === undefined ? undefined : row[columns.mark]
+    const word = (column: number | undefined) =>
+      column === undefined ? '' : (row[column] ?? '').slice(0, LONGEST_WORD)
+    const mark = word(columns.mark)
+    const code = word(columns.code)
     return [
       {
         ...(mark ? { mark } : {}),
+        ...(code ? { code } : {}),
         eastM: eastM * metresPerUnit,
         northM: northM * metresPerUnit,
         levelM: levelM * metresPerUnit,
@@ -107,6 +90,9 @@ export function stationsFromTable(
     : { ok: true, value: stations }
 }
 
+/** Letters kept of a mark or a code. */
+const LONGEST_WORD = 60
+
 interface Reading {
   readonly line: number
   readonly name: string
@@ -114,7 +100,7 @@ interface Reading {
 }
 
 function figure(table: TextTable, text: string | undefined, reading: Reading): number | undefined {
-  const value = toNumber(text ?? '', table.decimalMark)
+  const value = toNumber(text ?? '', table.decimalMark, table.thousandsMark)
   if (value === undefined)
     reading.problems.push({
       where: `line ${reading.line}, ${reading.name}`,

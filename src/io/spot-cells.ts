@@ -1,6 +1,7 @@
 import type { Problem } from '#core/units'
 import type { FigureColumn } from './spot-columns'
-import { toNumber, type TextTable } from './text-table'
+import { toNumber } from './table-numbers'
+import type { TextTable } from './text-table'
 
 /** One row of a table of places, read cell by cell; what is wrong is gathered in `problems`. */
 export interface SpotCells {

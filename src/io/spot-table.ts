@@ -6,7 +6,8 @@ import { regionAt, spotForms, usualSoil, type Spot } from '#plan'
 import { spotCells, type SpotCells } from './spot-cells'
 import { spotClimate } from './spot-climate'
 import { figureColumns, knownColumns, neededColumns, positionWords } from './spot-columns'
-import { readTextTable, toNumber, type TextTable } from './text-table'
+import { toNumber } from './table-numbers'
+import { readTextTable, type TextTable } from './text-table'
 
 /** What goes for every row. */
 export interface SpotReading {

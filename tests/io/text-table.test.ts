@@ -1,11 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { readTextTable, toNumber } from '../../src/io/text-table'
-import {
-  guessLevelColumns,
-  guessProfileColumns,
-  levelsFromTable,
-  stationsFromTable,
-} from '../../src/io/levels-table'
+import { guessLevelColumns } from '../../src/io/level-columns'
+import { toNumber } from '../../src/io/table-numbers'
+import { readTextTable } from '../../src/io/text-table'
+import { guessProfileColumns, levelsFromTable, stationsFromTable } from '../../src/io/levels-table'
 
 function tableOf(text: string) {
   const table = readTextTable(text)

@@ -1,0 +1,65 @@
+import type { Outcome } from '#core/units'
+import { readAsciiGridFile } from './ascii-grid-file'
+import { decodeText, type DecodedText } from './decode-text'
+import { foreignFile, formatOfText } from './detect-format'
+import { doubtsOf } from './doubts-of'
+import { readLandXml } from './land-xml'
+import { refusal } from './refusal'
+import type { SurveyFormat, SurveyRead } from './survey-read.types'
+import { readTableFile } from './table-file'
+
+/** Largest file that is read [bytes]: 64 MiB, some twenty times a survey of 100,000 points. */
+const MOST_BYTES = 64 * 1024 * 1024
+const MEBIBYTE = 1024 * 1024
+
+/** A reader for each format that is text. */
+const textReaders: Partial<Record<SurveyFormat, (text: string) => Outcome<SurveyRead>>> = {
+  table: readTableFile,
+  'ascii-grid': readAsciiGridFile,
+  landxml: readLandXml,
+}
+
+/**
+ * Reads a survey file of any known format, which is told by what the file holds and not by its name.
+ *
+ * @param bytes - the file
+ * @param fileName - its name, for messages
+ * @returns what was understood, with notes and doubts; or why nothing was
+ */
+export async function readSurveyFile(bytes: Uint8Array, fileName: string): Promise<Outcome<SurveyRead>> {
+  const read = await readByFormat(bytes, fileName)
+  return read.ok
+    ? { ok: true, value: { ...read.value, doubts: [...read.value.doubts, ...doubtsOf(read.value)] } }
+    : read
+}
+
+function readByFormat(
+  bytes: Uint8Array,
+  fileName: string,
+): Outcome<SurveyRead> | Promise<Outcome<SurveyRead>> {
+  const where = fileName === '' ? 'file' : fileName
+  if (bytes.length === 0)
+    return refusal(where, 'The file is empty.', 'Choose another file, or export it again.')
+  if (bytes.length > MOST_BYTES)
+    return refusal(
+      where,
+      `The file has ${Math.ceil(bytes.length / MEBIBYTE)} MiB; at most ${MOST_BYTES / MEBIBYTE} MiB are read.`,
+      'Cut it to the plot and its surroundings, or thin it out.',
+    )
+  const alien = foreignFile(bytes)
+  if (alien) return refusal(where, alien.what, alien.mend)
+  return readText(decodeText(bytes), where)
+}
+
+function readText(decoded: DecodedText, where: string): Outcome<SurveyRead> {
+  const format = formatOfText(decoded.text)
+  if (typeof format !== 'string') return refusal(where, format.what, format.mend)
+  const reader = textReaders[format]
+  if (!reader) return refusal(where, `Files of the kind ${format} are not read.`, 'Save it as CSV.')
+  const read = reader(decoded.text)
+  return read.ok && decoded.encoding === 'Windows-1252'
+    ? { ok: true, value: { ...read.value, notes: [...read.value.notes, oldEncoding] } }
+    : read
+}
+
+const oldEncoding = 'The text is not UTF-8; it was read as Windows-1252. Look at names with accents.'
