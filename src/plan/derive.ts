@@ -53,6 +53,8 @@ function kept(plan: Plan, memory: StageMemory): Plan {
       ...survey,
       ground: memory.keep('ground', survey.ground),
       obstacles: memory.keep('obstacles', survey.obstacles),
+      ...(survey.beyond && { beyond: memory.keep('beyond', survey.beyond) }),
+      ...(survey.viewpoints && { viewpoints: memory.keep('viewpoints', survey.viewpoints) }),
       ...(survey.accuracy && { accuracy: memory.keep('measuring', survey.accuracy) }),
       ...(survey.boundary && { boundary: memory.keep('boundary', survey.boundary) }),
       ...(survey.sectionLine && { sectionLine: memory.keep('section', survey.sectionLine) }),

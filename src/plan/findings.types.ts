@@ -1,11 +1,12 @@
 import type { Accuracy } from '#core/accuracy'
+import type { PlanPoint } from '#core/geometry'
 import type { Twelve } from '#core/units'
 import type { MonthClimate } from '#core/climate'
 import type { SoilProperties } from '#core/soil'
 import type { SunOnGround } from '#core/sun'
 import type { Surface } from '#core/survey'
 import type { HouseSight } from './house-sight'
-import type { Terrain } from '#core/terrain'
+import type { Around, Terrain } from '#core/terrain'
 import type { PlotWater, SoilLoss } from '#core/water'
 import type { Zoning } from '#core/zones'
 import type { ScoreFacts, Scores } from '#core/scores'
@@ -22,6 +23,8 @@ export interface Settlement {
   readonly zoneId: string | undefined
   /** Where on the section [m from the top edge]. */
   readonly atM: number | undefined
+  /** Where in plan [m]; left out when nowhere in particular or when a zone or the section says it. */
+  readonly at?: PlanPoint
   readonly source: string
 }
 
@@ -47,6 +50,8 @@ export interface Findings {
   readonly accuracy: Accuracy
   /** What each house at the top sees of the slope. */
   readonly sights: readonly HouseSight[]
+  /** Hollows, water that leaves, the fall beside houses, and what is seen from where. */
+  readonly around: Around
   readonly sun: SunOnGround
   /** The twelve months at the plot. */
   readonly climate: Twelve<MonthClimate>

@@ -3,6 +3,7 @@ import { perimeterM } from '#core/geometry'
 import { eachMonth } from '#core/units'
 import type { WaterYear } from '#core/water'
 import { zoneMeans, type ZoneFacts } from '#core/zones'
+import { aroundOf } from './around-stage'
 import type { Step } from './derive'
 import type { Findings, ZoneFindings } from './findings.types'
 import type { Ground } from './ground-stages'
@@ -28,11 +29,16 @@ export function* plotStages(
     careOf(plan, ground, { zones, tables }),
   )
   const { surface, terrain, accuracy, sun, soils, zoning, water } = ground
+  const { obstacles, beyond, viewpoints } = survey
+  const around = memory.run('around', [surface, terrain, accuracy, obstacles, beyond, viewpoints], () =>
+    aroundOf(plan, ground),
+  )
   return {
     surface,
     terrain,
     accuracy,
     sights: houseSights(terrain.section, survey.obstacles),
+    around,
     sun,
     climate: ground.climate,
     soils,

@@ -32,6 +32,19 @@ export interface Leaving {
   readonly beyondId: string | undefined
 }
 
+/** How the ground falls beside one wall of a house. */
+export interface WallFall {
+  /** Ends of the wall, in the order of the house's corners [m]. */
+  readonly from: PlanPoint
+  readonly to: PlanPoint
+  /** Fall straight towards the wall where it is worst [m/m]; negative where the ground falls away from it. */
+  readonly gradient: number
+  /** By how much the ground stands above the wall's foot at its highest within reach, there [m]; 0 when it does not. */
+  readonly aboveM: number
+  /** The place on the wall where that is [m]. */
+  readonly at: PlanPoint
+}
+
 /** How the ground falls beside a house. */
 export interface HouseFall {
   readonly obstacleId: string
@@ -46,6 +59,8 @@ export interface HouseFall {
   readonly at: PlanPoint | undefined
   /** How far from the walls was looked [m]. */
   readonly reachM: number
+  /** Wall by wall, those with ground of the plot beside them; none when the house stands clear of the plot. */
+  readonly walls: readonly WallFall[]
 }
 
 /** What is seen of the plot from one place. */
@@ -58,12 +73,20 @@ export interface SeenFrom {
   readonly seenShare: number
   /** Level of the eye [m]. */
   readonly eyeLevelM: number
+  /** Names of what may stand in the way but has no height, so that it hides nothing. */
+  readonly withoutHeight: readonly string[]
 }
 
 /** What follows from the ground for a house, a neighbour and the eye. */
 export interface Around {
+  /** Deepest first. */
   readonly hollows: readonly Hollow[]
+  /** Hollows shallower than this are left out, as the survey cannot tell them from error [m]. */
+  readonly leastHollowM: number
+  /** The largest share first. */
   readonly leaving: readonly Leaving[]
   readonly houses: readonly HouseFall[]
   readonly views: readonly SeenFrom[]
+  /** Named position of each cell: 0 outside the plot, else 1 + its place in `namedPositions`. */
+  readonly namedPosition: Uint8Array
 }

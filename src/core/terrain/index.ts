@@ -1,4 +1,6 @@
-export type { Around, HouseFall, Hollow, Leaving, SeenFrom } from './around.types'
+export type { Around, HouseFall, Hollow, Leaving, SeenFrom, WallFall } from './around.types'
+export { hollowsOf } from './hollows'
+export { namedPositionOf, namedPositions, type NamedPosition } from './named-position'
 export type { FlowShares, Section, Terrain } from './terrain.types'
 export { terrainOf } from './terrain-of'
 export { sectionProblem } from './section-problem'
