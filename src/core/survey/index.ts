@@ -12,3 +12,4 @@ export {
 export type { Surface, SurfaceNote } from './surface.types'
 export { surfaceFrom, type SurfaceOptions } from './surface-from'
 export { riseFromAngleM, riseFromPercentM, riseFromRatioM } from './bank-rise'
+export { nearestSource } from './nearest-source'
