@@ -1,61 +1,110 @@
+import type { GridFrame } from '#core/geometry'
 import type { GridSurvey, Surface } from '#core/survey'
 import type { Terrain } from '#core/terrain'
 import { degToGradient, toRadians } from '#core/units'
 import type { CellErrors } from './cell-errors.types'
+import { edgeWindow } from './edge-window'
+import { gradientSupportM } from './gradient-support'
+import { gridRoughness } from './grid-roughness'
 import type { MeasuringErrors } from './measuring-errors'
-import { slopeErrorDeg } from './slope-error'
+import { unitVariance } from './power-variogram'
+import { slopeErrorDeg, type GradientErrors } from './slope-error'
 
-/** Sum of the squared weights of one gradient of a 3 × 3 window, in 1/64 of the cell's square [1] (1, 2, 1 on both sides). */
-const HORN_SQUARES = 12 / 64
-
-/**
- * Variance of one gradient of a window of independent levels.
- *
- * @param levelSdM - standard error of a level [m], 0 or more
- * @param cellM - side of a cell [m], above 0
- * @returns variance of the gradient east, and of the one north [m²/m²]
- * @throws RangeError when an argument is out of range
- * @see Florinsky 1998, International Journal of Geographical Information Science 12: 47-62
- */
-export function hornVariance(levelSdM: number, cellM: number): number {
-  if (!(levelSdM >= 0) || !(cellM > 0))
-    throw new RangeError(
-      `hornVariance: levelSdM must be 0 or more and cellM above 0, got ${levelSdM} and ${cellM}`,
-    )
-  return HORN_SQUARES * (levelSdM / cellM) ** 2
-}
+/** Slopes of the cells. */
+type Slopes = Pick<Terrain, 'slopeDeg' | 'aspectDeg'>
 
 /**
- * Errors of a grid of levels, each cell's taken to be independent of the others.
+ * Errors of a grid of levels, each cell's taken to be independent of the others'.
  *
  * @param surface - the ground as cells
  * @param terrain - its slopes
  * @param ground - the grid it was made of
  * @param errors - how well its levels were measured
  * @returns standard errors of level [m] and slope [°] in every cell
+ * @see Florinsky 1998, International Journal of Geographical Information Science 12: 47-62
  */
 export function gridErrors(
   surface: Surface,
-  terrain: Pick<Terrain, 'slopeDeg' | 'aspectDeg'>,
+  terrain: Slopes,
   ground: GridSurvey,
   errors: MeasuringErrors,
 ): CellErrors {
-  const { cellM } = surface.frame
-  const averaged = Math.max(1, Math.round(cellM / ground.cellM))
-  const levelSdM = new Float32Array(surface.share.length)
-  const slopeSdDeg = new Float32Array(surface.share.length)
-  for (let cell = 0; cell < levelSdM.length; cell++) {
-    if (!surface.share[cell]) continue
-    const gradient = degToGradient(terrain.slopeDeg[cell] ?? 0)
-    const hereM = Math.hypot(errors.levelSdM, errors.planSdM * gradient) / averaged
-    levelSdM[cell] = hereM
-    const variance = hornVariance(hereM, cellM) + errors.levelSdPerM ** 2
-    const downhill = toRadians(terrain.aspectDeg[cell] ?? 0)
+  const { frame, share } = surface
+  const levelSdM = levelErrors(surface, terrain, ground, errors)
+  const roughness = gridRoughness(surface, levelSdM)
+  const common = errors.levelSdPerM ** 2 + (roughness ?? 0) * windowUnit(frame.cellM)
+  const windows: (GradientErrors | undefined)[] = []
+  const slopeSdDeg = new Float32Array(share.length)
+  for (let cell = 0; cell < share.length; cell++) {
+    if (!share[cell]) continue
+    const around = aroundOf(frame, share, cell)
+    const window = (windows[around] ??= edgeWindow(around))
+    const unit = (levelSdM[cell]! / frame.cellM) ** 2
+    const gradient = degToGradient(terrain.slopeDeg[cell]!)
+    const downhill = toRadians(terrain.aspectDeg[cell]!)
     slopeSdDeg[cell] = slopeErrorDeg(-gradient * Math.sin(downhill), -gradient * Math.cos(downhill), {
-      eastEast: variance,
-      eastNorth: 0,
-      northNorth: variance,
+      eastEast: unit * window.eastEast + common,
+      eastNorth: unit * window.eastNorth,
+      northNorth: unit * window.northNorth + common,
     })
   }
-  return { levelSdM, slopeSdDeg, roughness: undefined }
+  return { levelSdM, slopeSdDeg, roughness }
+}
+
+// Where cells were joined, the errors of the levels in a block average out.
+function levelErrors(
+  { frame, share }: Surface,
+  terrain: Slopes,
+  ground: GridSurvey,
+  errors: MeasuringErrors,
+): Float32Array {
+  const blockSide = Math.max(1, Math.round(frame.cellM / ground.cellM))
+  const sds = new Float32Array(share.length)
+  for (let cell = 0; cell < share.length; cell++)
+    if (share[cell]! > 0) {
+      const movedM = errors.planSdM * degToGradient(terrain.slopeDeg[cell]!)
+      sds[cell] = Math.sqrt(errors.levelSdM * errors.levelSdM + movedM * movedM) / blockSide
+    }
+  return sds
+}
+
+/** Cells around one, clockwise from north: columns to the right, rows down. */
+const aroundSteps = [
+  [0, -1],
+  [1, -1],
+  [1, 0],
+  [1, 1],
+  [0, 1],
+  [-1, 1],
+  [-1, 0],
+  [-1, -1],
+] as const
+
+function aroundOf({ columns, rows }: GridFrame, share: Float64Array, cell: number): number {
+  const column = cell % columns
+  const row = (cell - column) / columns
+  let bits = 0
+  for (let way = 0; way < aroundSteps.length; way++) {
+    const [right, down] = aroundSteps[way]!
+    const [c, r] = [column + right, row + down]
+    if (c >= 0 && c < columns && r >= 0 && r < rows && share[r * columns + c]! > 0) bits |= 1 << way
+  }
+  return bits
+}
+
+// How far a window's gradient misses that of the ground over its own length, on ground whose coefficient is 1.
+function windowUnit(cellM: number): number {
+  const supportM = gradientSupportM(cellM)
+  const side = (right: 1 | -1) =>
+    [-1, 0, 1].map((up) => ({
+      xM: right * cellM,
+      yM: up * cellM,
+      weight: (-right * (2 - Math.abs(up))) / (8 * cellM),
+    }))
+  return unitVariance([
+    { xM: supportM / 2, yM: 0, weight: 1 / supportM },
+    { xM: -supportM / 2, yM: 0, weight: -1 / supportM },
+    ...side(1),
+    ...side(-1),
+  ])
 }

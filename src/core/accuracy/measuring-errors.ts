@@ -49,17 +49,25 @@ export function measuringErrors(
   said: SaidOfMeasuring | undefined,
   tables: MeasuringTables,
 ): MeasuringErrors {
-  const typedM = said?.levelSdM
   const named = said?.methodId
   const method = methodOf(named ?? assumedId(ground, tables), tables)
-  const typed = typedM !== undefined
+  const planSdM = aboveZero('planSdM', said?.planSdM ?? method.planSdM)
+  if (said?.levelSdM !== undefined)
+    return {
+      levelSdM: aboveZero('levelSdM', said.levelSdM),
+      levelSdPerM: 0,
+      angleSdDeg: undefined,
+      planSdM,
+      methodId: named,
+      assumed: false,
+    }
   return {
-    levelSdM: aboveZero('levelSdM', typedM ?? method.levelSdM),
-    levelSdPerM: typed ? 0 : method.levelSdPerM,
-    angleSdDeg: typed ? undefined : (method.angleSdDeg ?? undefined),
-    planSdM: aboveZero('planSdM', said?.planSdM ?? method.planSdM),
-    methodId: typed ? named : method.id,
-    assumed: named === undefined && !typed,
+    levelSdM: method.levelSdM,
+    levelSdPerM: method.levelSdPerM,
+    angleSdDeg: method.angleSdDeg ?? undefined,
+    planSdM,
+    methodId: method.id,
+    assumed: named === undefined,
   }
 }
 
