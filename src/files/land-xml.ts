@@ -1,11 +1,11 @@
-import type { Outcome, Problem } from '#core/units'
+import type { Outcome } from '#core/units'
 import { surveyPoints, type SurveyPoints } from './land-xml-points'
 import { sourceData, type NamedPoints, type SourceData } from './land-xml-source'
 import { surfaceFaces, type SurfaceFaces } from './land-xml-surface'
-import { landXmlCrs, landXmlUnit } from './land-xml-units'
+import { landXmlCrs, landXmlUnits } from './land-xml-units'
 import { partIds, withinCaps } from './part-caps'
 import { refusal } from './refusal'
-import type { SurveyPart, SurveyRead } from './survey-read.types'
+import type { Doubt, SurveyPart, SurveyRead } from './survey-read.types'
 import { attributeOf, childrenOf, readXmlTree, type XmlValue } from './xml-tree'
 import { zeroLevelDoubt } from './zero-levels'
 
@@ -25,7 +25,7 @@ const notGround: readonly (readonly [string, string, string])[] = [
 interface ReadPart {
   readonly part: SurveyPart | undefined
   readonly notes: readonly string[]
-  readonly doubt: Problem | undefined
+  readonly doubt: Doubt | undefined
 }
 
 /**
@@ -55,9 +55,12 @@ function readRoot(root: XmlValue): Outcome<SurveyRead> {
   const parts = partIds(read.flatMap(({ part }) => part ?? []))
   const notes = [...read.flatMap((one) => one.notes), ...leftOut(root)]
   if (parts.length === 0) return nothingUsable(notes)
-  const { unit, doubts } = landXmlUnit(root)
+  const { unit, levelUnit, doubts } = landXmlUnits(root)
   const asked = [...doubts, ...read.flatMap(({ doubt }) => doubt ?? [])]
-  return { ok: true, value: { format: 'landxml', parts, unit, crs: landXmlCrs(root), notes, doubts: asked } }
+  return {
+    ok: true,
+    value: { format: 'landxml', parts, unit, levelUnit, crs: landXmlCrs(root), notes, doubts: asked },
+  }
 }
 
 function surfacePart(surface: XmlValue, row: number, named: NamedPoints): ReadPart {
