@@ -12,6 +12,7 @@ export { sectionView } from './section-view'
 export { planView } from './plan-view'
 export {
   questions,
+  type PlanMarked,
   type PlanView,
   type Question,
   type SectionView,

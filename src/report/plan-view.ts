@@ -2,6 +2,7 @@ import { contours } from 'd3-contour'
 import type { PlanPoint } from '#core/geometry'
 import type { Surface } from '#core/survey'
 import type { Findings, Plan } from '#plan'
+import { planMarked } from './plan-marked'
 import type { ContourLine, Hachure, PlanView } from './section-view.types'
 
 /** Level differences between contours that a reader expects [m]. */
@@ -41,6 +42,7 @@ export function planView(plan: Plan, findings: Findings): PlanView {
     contours: contourLines(surface, stepM),
     contourStepM: stepM,
     hachures: hachuresOf(findings),
+    marked: planMarked(plan, surface.boundary),
   }
 }
 

@@ -75,9 +75,12 @@ function fromSection({ from, to, lengthM }: Section, point: PlanPoint): AlongAcr
   }
 }
 
-/** Pipes, cables and fences are always lines; other things of three corners or more are outlines. */
+/** Surveyed along their middle, however many corners they have. */
+const LINES: readonly Obstacle['kind'][] = ['wall', 'fence', 'hedge', 'path', 'drain', 'services', 'downpipe']
+
+/** Houses, paving, crowns and wet places of three corners or more are outlines; a bent wall is not. */
 export function isOutline({ kind, ring }: Obstacle): boolean {
-  return ring.length > 2 && !['fence', 'services', 'drain', 'downpipe'].includes(kind)
+  return ring.length > 2 && !LINES.includes(kind)
 }
 
 /** Where a line or closed outline crosses the section. */

@@ -1,9 +1,9 @@
-import type { PlanPoint, Ring } from '#core/geometry'
+import type { LevelPoint, PlanPoint, Ring } from '#core/geometry'
 import type { CoverKind, MowingVerdict } from '#core/cover'
 import type { Plant } from '#core/plants'
 import type { TextureClass } from '#core/soil'
 import type { Month, Twelve } from '#core/units'
-import type { Obstacle } from '#plan'
+import type { Backdrop, Obstacle } from '#plan'
 
 /** The questions a sheet answers, in their order. */
 export const questions = ['ground', 'water', 'sun', 'mow', 'hold', 'month', 'handover'] as const
@@ -132,6 +132,28 @@ export interface PlanView {
   /** Level difference between contours [m]. */
   readonly contourStepM: number
   readonly hachures: readonly Hachure[]
+  readonly marked: PlanMarked
+}
+
+/** What was measured and marked in plan. */
+export interface PlanMarked {
+  /** Spot levels; none on ground measured otherwise. */
+  readonly levels: readonly LevelPoint[]
+  readonly breaklines: readonly PlanLine[]
+  readonly holes: readonly Ring[]
+  /** Further sections besides the one drawn large. */
+  readonly sections: readonly { readonly name: string; readonly from: PlanPoint; readonly to: PlanPoint }[]
+  readonly viewpoints: readonly { readonly name: string; readonly at: PlanPoint }[]
+  /** What lies beyond, along the boundary. */
+  readonly beyond: readonly PlanLine[]
+  readonly backdrop: Backdrop | undefined
+}
+
+/** A line of the plan with what it is. */
+export interface PlanLine {
+  readonly kind: string
+  readonly name: string
+  readonly line: readonly PlanPoint[]
 }
 
 interface PlanZone {

@@ -39,6 +39,15 @@ function* plans() {
       contours: [],
       contourStepM: 1,
       hachures: [],
+      marked: {
+        levels: [],
+        breaklines: [],
+        holes: [],
+        sections: [],
+        viewpoints: [],
+        beyond: [],
+        backdrop: undefined,
+      },
     }
     const size = { widthPx: Math.round(240 + random() * 500), heightPx: Math.round(200 + random() * 200) }
     const scale = planScale(view, size, random() < 0.7)
