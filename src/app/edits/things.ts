@@ -68,6 +68,10 @@ export function removeThing(plan: Plan, id: string): Outcome<Plan> {
   return at === -1 ? gone('thing') : withSurvey(plan, { obstacles: without(obstacles, at) })
 }
 
+/** It is a line or a point, not an outline: things surveyed along their middle are lines however many corners they have. */
+export const linesUp = ({ kind, ring }: Pick<Obstacle, 'kind' | 'ring'>): boolean =>
+  ring.length < 3 || thingKinds.some(({ id, lies }) => id === kind && lies === 'line')
+
 /** Houses and paving are outlines as soon as they have three corners. */
 function shapeRefusal({ kind, name, ring }: Obstacle): Outcome<never> | undefined {
   const outline = thingKinds.some(({ id, lies }) => id === kind && lies === 'outline')
