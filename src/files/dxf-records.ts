@@ -29,22 +29,22 @@ const REMARK = 999
  */
 export function eachRecord(text: string, visit: (record: DxfRecord) => void): Problem | undefined {
   const lines = lineReader(text.includes('\n') ? text : text.replaceAll('\r', '\n'))
-  let record: Growing | undefined
-  for (;;) {
-    const pair = nextPair(lines)
-    if (pair === undefined) break
+  let record: Growing = { type: '', line: 0, codes: [], values: [] }
+  for (let pair = nextPair(lines); pair !== undefined; pair = nextPair(lines)) {
     if ('what' in pair) return pair
     if (pair.code === 0) {
-      if (record) visit(record)
+      if (record.type !== '') visit(record)
       record = { type: pair.value.trim().toUpperCase(), line: lines.line(), codes: [], values: [] }
       if (record.type === 'EOF') return undefined
-    } else if (record && pair.code !== REMARK) {
+    } else if (pair.code !== REMARK) {
       record.codes.push(pair.code)
       record.values.push(pair.value)
     }
   }
-  if (record) visit(record)
-  return record?.type === 'ENDSEC' ? undefined : cutOff(lines.line())
+  // Some programs forget the end mark; a drawing that ends with a whole section is whole.
+  if (record.type !== 'ENDSEC') return cutOff(lines.line())
+  visit(record)
+  return undefined
 }
 
 interface Lines {
