@@ -3,6 +3,7 @@ import { readAsciiGridFile } from './ascii-grid-file'
 import { decodeText, type DecodedText } from './decode-text'
 import { foreignFile, formatOfText } from './detect-format'
 import { doubtsOf } from './doubts-of'
+import { readDxf } from './dxf'
 import { readLandXml } from './land-xml'
 import { refusal } from './refusal'
 import type { SurveyFormat, SurveyRead } from './survey-read.types'
@@ -17,6 +18,7 @@ const textReaders: Partial<Record<SurveyFormat, (text: string) => Outcome<Survey
   table: readTableFile,
   'ascii-grid': readAsciiGridFile,
   landxml: readLandXml,
+  dxf: readDxf,
 }
 
 /**
