@@ -1,12 +1,10 @@
-/** Cells waiting, the lowest first; of equally low ones the nearest to the outlet, then the one that came first. */
+/** Cells waiting, the lowest first; of equally low ones the nearest to the outlet, then the one with the lower index. */
 export class CellHeap {
   readonly #cells: Uint32Array
   readonly #places: Uint32Array
-  readonly #turns: Uint32Array
   readonly #levelM: Float64Array
   readonly #wayOut: Float64Array
   #size = 0
-  #turn = 0
 
   /**
    * Makes an empty heap.
@@ -17,7 +15,6 @@ export class CellHeap {
   constructor(levelM: Float64Array, wayOut: Float64Array) {
     this.#cells = new Uint32Array(levelM.length)
     this.#places = new Uint32Array(levelM.length)
-    this.#turns = new Uint32Array(levelM.length)
     this.#levelM = levelM
     this.#wayOut = wayOut
   }
@@ -37,9 +34,7 @@ export class CellHeap {
    * @param cell - index of the cell [count]
    */
   add(cell: number): void {
-    this.#turns[cell] = this.#turn++
-    this.#places[cell] = this.#size++
-    this.moveUp(cell)
+    this.#rise(cell, this.#size++)
   }
 
   /**
@@ -48,15 +43,7 @@ export class CellHeap {
    * @param cell - index of the cell [count]
    */
   moveUp(cell: number): void {
-    let at = this.#places[cell] ?? 0
-    while (at > 0) {
-      const above = (at - 1) >> 1
-      const other = this.#cells[above] ?? 0
-      if (!this.#comesFirst(cell, other)) break
-      this.#put(other, at)
-      at = above
-    }
-    this.#put(cell, at)
+    this.#rise(cell, this.#places[cell]!)
   }
 
   /**
@@ -65,18 +52,32 @@ export class CellHeap {
    * @returns index of the cell [count]
    */
   takeFirst(): number {
-    const first = this.#cells[0] ?? 0
-    const moved = this.#cells[--this.#size] ?? 0
+    const cells = this.#cells
+    const first = cells[0]!
+    const moved = cells[--this.#size]!
     let at = 0
     for (;;) {
-      const below = this.#firstChild(at)
-      const other = this.#cells[below] ?? 0
-      if (below >= this.#size || !this.#comesFirst(other, moved)) break
-      this.#put(other, at)
+      let below = 2 * at + 1
+      if (below >= this.#size) break
+      if (below + 1 < this.#size && this.#comesFirst(cells[below + 1]!, cells[below]!)) below += 1
+      if (!this.#comesFirst(cells[below]!, moved)) break
+      this.#put(cells[below]!, at)
       at = below
     }
     this.#put(moved, at)
     return first
+  }
+
+  #rise(cell: number, from: number): void {
+    let at = from
+    while (at > 0) {
+      const above = (at - 1) >> 1
+      const other = this.#cells[above]!
+      if (!this.#comesFirst(cell, other)) break
+      this.#put(other, at)
+      at = above
+    }
+    this.#put(cell, at)
   }
 
   #put(cell: number, at: number): void {
@@ -84,17 +85,10 @@ export class CellHeap {
     this.#places[cell] = at
   }
 
-  #firstChild(at: number): number {
-    const left = 2 * at + 1
-    const right = left + 1
-    if (right >= this.#size) return left
-    return this.#comesFirst(this.#cells[right] ?? 0, this.#cells[left] ?? 0) ? right : left
-  }
-
   #comesFirst(one: number, other: number): boolean {
-    const gapM = (this.#levelM[one] ?? 0) - (this.#levelM[other] ?? 0)
+    const gapM = this.#levelM[one]! - this.#levelM[other]!
     if (gapM !== 0) return gapM < 0
-    const gap = (this.#wayOut[one] ?? 0) - (this.#wayOut[other] ?? 0)
-    return gap < 0 || (gap === 0 && (this.#turns[one] ?? 0) < (this.#turns[other] ?? 0))
+    const gap = this.#wayOut[one]! - this.#wayOut[other]!
+    return gap < 0 || (gap === 0 && one < other)
   }
 }

@@ -1,5 +1,5 @@
-import { CellHeap } from './cell-heap'
 import { ALL_AROUND, eightWays, wayLengths, type Neighbourhood } from './neighbours'
+import { RisingQueue } from './rising-queue'
 
 /** The ground with hollows filled to their lip. */
 export interface FilledGround {
@@ -23,31 +23,56 @@ export interface FilledGround {
  * @see Barnes, Lehman and Mulla 2014, Computers & Geosciences 62: 117-127
  */
 export function fillHollows(levelM: Float64Array, hood: Neighbourhood): FilledGround {
-  const flood = startFlood(levelM, hood)
-  const risingOrder = new Uint32Array(hood.inside.reduce((count, inside) => count + inside, 0))
-  for (let done = 0; flood.waiting.size > 0; done++) {
-    const cell = flood.waiting.takeFirst()
+  const { around, offsets } = hood
+  const { cells, ...range } = extent(levelM, hood)
+  const flood = startFlood(levelM, hood, range)
+  const { filledM, wayOut, reached, waiting } = flood
+  const risingOrder = new Uint32Array(cells)
+  for (let done = 0; done < cells; done++) {
+    const cell = waiting.takeFirst()
     risingOrder[done] = cell
-    const bits = hood.around[cell] ?? 0
-    for (let way = 0; way < eightWays.length; way++)
-      if (bits & (1 << way)) reach(flood, cell, cell + (hood.offsets[way] ?? 0), wayLengths[way] ?? 1)
+    const bits = around[cell]!
+    const lipM = filledM[cell]!
+    for (let way = 0; way < eightWays.length; way++) {
+      if (!(bits & (1 << way))) continue
+      const next = cell + offsets[way]!
+      if (!reached[next]) reach(flood, cell, next, wayLengths[way]!)
+      // Only a shorter way out over the same level is news of a cell already reached.
+      else if (filledM[next] === lipM) shorten(flood, next, wayOut[cell]! + wayLengths[way]!)
+    }
   }
-  return { filledM: flood.filledM, wayOut: flood.wayOut, risingOrder }
+  return { filledM, wayOut, risingOrder }
 }
 
 interface Flood {
   readonly filledM: Float64Array
   readonly wayOut: Float64Array
   readonly reached: Uint8Array
-  readonly waiting: CellHeap
+  readonly waiting: RisingQueue
+}
+
+function extent(levelM: Float64Array, { inside }: Neighbourhood) {
+  let [cells, lowestM, highestM] = [0, Infinity, -Infinity]
+  for (let cell = 0; cell < levelM.length; cell++) {
+    if (!inside[cell]) continue
+    const level = levelM[cell]!
+    cells += 1
+    if (level < lowestM) lowestM = level
+    if (level > highestM) highestM = level
+  }
+  return { cells, lowestM, highestM }
 }
 
 // Every cell at the edge of the plot can let water out at its own level.
-function startFlood(levelM: Float64Array, hood: Neighbourhood): Flood {
+function startFlood(
+  levelM: Float64Array,
+  hood: Neighbourhood,
+  range: { lowestM: number; highestM: number },
+): Flood {
   const filledM = levelM.slice()
   const wayOut = new Float64Array(levelM.length)
   const reached = new Uint8Array(levelM.length)
-  const waiting = new CellHeap(filledM, wayOut)
+  const waiting = new RisingQueue(filledM, wayOut, range)
   for (let cell = 0; cell < levelM.length; cell++) {
     if (!hood.inside[cell] || hood.around[cell] === ALL_AROUND) continue
     reached[cell] = 1
@@ -56,21 +81,22 @@ function startFlood(levelM: Float64Array, hood: Neighbourhood): Flood {
   return { filledM, wayOut, reached, waiting }
 }
 
-function reach(flood: Flood, from: number, next: number, length: number): void {
-  const { filledM, wayOut, reached, waiting } = flood
-  const lipM = filledM[from] ?? 0
-  const through = (wayOut[from] ?? 0) + length
-  if (reached[next]) {
-    // Only a shorter way out over the same level is news of a cell already reached.
-    if (filledM[next] !== lipM || (wayOut[next] ?? 0) <= through) return
-    wayOut[next] = through
-    waiting.moveUp(next)
-    return
-  }
+function reach(
+  { filledM, wayOut, reached, waiting }: Flood,
+  from: number,
+  next: number,
+  length: number,
+): void {
   reached[next] = 1
-  if ((filledM[next] ?? 0) <= lipM) {
-    filledM[next] = lipM
-    wayOut[next] = through
+  if (filledM[next]! <= filledM[from]!) {
+    filledM[next] = filledM[from]!
+    wayOut[next] = wayOut[from]! + length
   }
   waiting.add(next)
+}
+
+function shorten({ wayOut, waiting }: Flood, next: number, through: number): void {
+  if (wayOut[next]! <= through) return
+  wayOut[next] = through
+  waiting.moveUp(next)
 }

@@ -20,19 +20,35 @@ export interface Gradients {
  * @see Horn 1981, Proceedings of the IEEE 69: 14-47
  */
 export function gradients(surface: Surface, hood: Neighbourhood): Gradients {
-  const { levelM } = surface
-  const east = new Float64Array(levelM.length)
-  const north = new Float64Array(levelM.length)
-  const scale = 1 / (8 * surface.frame.cellM)
-  const around = new Float64Array(eightWays.length)
+  const { levelM, frame } = surface
+  const slopes = { east: new Float64Array(levelM.length), north: new Float64Array(levelM.length) }
+  const scale = 1 / (8 * frame.cellM)
+  insideGradients(slopes, levelM, hood, scale)
   for (let cell = 0; cell < levelM.length; cell++) {
-    if (!hood.inside[cell]) continue
-    for (let way = 0; way < around.length; way++) around[way] = levelM[cell + (hood.offsets[way] ?? 0)] ?? 0
-    if (hood.around[cell] !== ALL_AROUND) fillMissing(around, surface, hood, cell)
-    east[cell] = weightedRise(around, 2) * scale
-    north[cell] = weightedRise(around, 0) * scale
+    if (!hood.inside[cell] || hood.around[cell] === ALL_AROUND) continue
+    const around = completed(surface, hood, cell)
+    slopes.east[cell] = weightedRise(around, 2) * scale
+    slopes.north[cell] = weightedRise(around, 0) * scale
   }
-  return { east, north }
+  return slopes
+}
+
+// Cells with all their neighbours: nothing to check and nothing to fill in.
+function insideGradients(
+  { east, north }: Gradients,
+  levelM: Float64Array,
+  { around, columns }: Neighbourhood,
+  scale: number,
+): void {
+  for (let cell = columns + 1; cell < levelM.length - columns - 1; cell++) {
+    if (around[cell] !== ALL_AROUND) continue
+    const above = cell - columns
+    const below = cell + columns
+    const fallingNeSw = levelM[above + 1]! - levelM[below - 1]!
+    const fallingNwSe = levelM[above - 1]! - levelM[below + 1]!
+    east[cell] = (fallingNeSw - fallingNwSe + 2 * (levelM[cell + 1]! - levelM[cell - 1]!)) * scale
+    north[cell] = (fallingNeSw + fallingNwSe + 2 * (levelM[above]! - levelM[below]!)) * scale
+  }
 }
 
 // Three neighbours on the side of `way` less the three opposite; neighbours run clockwise from north.
@@ -42,10 +58,18 @@ function weightedRise(around: Float64Array, way: number): number {
   return ahead - behind
 }
 
-function fillMissing(around: Float64Array, surface: Surface, hood: Neighbourhood, cell: number): void {
+// Levels of the eight neighbours, the missing ones on the plane through the cell.
+function completed(surface: Surface, hood: Neighbourhood, cell: number): Float64Array {
+  const { levelM } = surface
   const plane = localPlane(surface, hood, cell)
-  const bits = hood.around[cell] ?? 0
-  for (const [way, { east, north }] of eightWays.entries())
-    if (!(bits & (1 << way)))
-      around[way] = (surface.levelM[cell] ?? 0) + plane.eastRiseM * east + plane.northRiseM * north
+  const bits = hood.around[cell]!
+  const around = new Float64Array(eightWays.length)
+  for (let way = 0; way < eightWays.length; way++) {
+    const { east, north } = eightWays[way]!
+    around[way] =
+      bits & (1 << way)
+        ? levelM[cell + hood.offsets[way]!]!
+        : levelM[cell]! + plane.eastRiseM * east + plane.northRiseM * north
+  }
+  return around
 }

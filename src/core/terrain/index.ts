@@ -2,6 +2,7 @@ export type { Around, HouseFall, Hollow, Leaving, SeenFrom, WallFall } from './a
 export { hollowsOf } from './hollows'
 export { namedPositionOf, namedPositions, type NamedPosition } from './named-position'
 export type { FlowShares, Section, Terrain } from './terrain.types'
+export { groundFacts, type GroundFacts } from './ground-facts'
 export { terrainOf } from './terrain-of'
 export { sectionProblem } from './section-problem'
 export { outOfSight, type Stretch } from './out-of-sight'

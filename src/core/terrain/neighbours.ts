@@ -40,19 +40,46 @@ export function neighbourhood(surface: Surface): Neighbourhood {
   const { columns, rows } = surface.frame
   const inside = insideOf(surface.share)
   const around = new Uint8Array(inside.length)
-  const offsets = eightWays.map((way) => way.east - way.north * columns)
-  for (const [way, { east, north }] of eightWays.entries())
-    for (let row = Math.max(0, north); row < rows + Math.min(0, north); row++) {
-      const end = row * columns + columns - Math.max(0, east)
-      for (let cell = row * columns + Math.max(0, -east); cell < end; cell++)
-        if (inside[cell] && inside[cell + (offsets[way] ?? 0)])
-          around[cell] = (around[cell] ?? 0) | (1 << way)
-    }
-  return { columns, rows, inside, around, offsets }
+  for (let row = 0; row < rows; row++) {
+    const first = row * columns
+    const last = first + columns - 1
+    if (row === 0 || row === rows - 1)
+      for (let cell = first; cell <= last; cell++) around[cell] = bitsAt(inside, cell, columns, rows)
+    else bitsInRow(around, inside, first, columns)
+    around[first] = bitsAt(inside, first, columns, rows)
+    around[last] = bitsAt(inside, last, columns, rows)
+  }
+  return { columns, rows, inside, around, offsets: eightWays.map((way) => way.east - way.north * columns) }
 }
 
 function insideOf(share: Float64Array): Uint8Array {
   const inside = new Uint8Array(share.length)
-  for (let cell = 0; cell < inside.length; cell++) if ((share[cell] ?? 0) > 0) inside[cell] = 1
+  for (let cell = 0; cell < inside.length; cell++) if (share[cell]! > 0) inside[cell] = 1
   return inside
+}
+
+// All but the two ends of a row that has rows above and below it: no neighbour lies off the grid.
+function bitsInRow(around: Uint8Array, inside: Uint8Array, first: number, columns: number): void {
+  for (let cell = first + 1; cell < first + columns - 1; cell++) {
+    const north = cell - columns
+    const south = cell + columns
+    const northern = inside[north]! | (inside[north + 1]! << 1) | (inside[north - 1]! << 7)
+    const southern = (inside[south + 1]! << 3) | (inside[south]! << 4) | (inside[south - 1]! << 5)
+    const bits = northern | (inside[cell + 1]! << 2) | southern | (inside[cell - 1]! << 6)
+    around[cell] = inside[cell] ? bits : 0
+  }
+}
+
+// Any cell, at the edge of the grid too.
+function bitsAt(inside: Uint8Array, cell: number, columns: number, rows: number): number {
+  if (!inside[cell]) return 0
+  const column = cell % columns
+  const row = (cell - column) / columns
+  let bits = 0
+  for (let way = 0; way < eightWays.length; way++) {
+    const { east, north } = eightWays[way]!
+    const offGrid = column + east < 0 || column + east >= columns || row - north < 0 || row - north >= rows
+    if (!offGrid && inside[cell + east - north * columns]) bits |= 1 << way
+  }
+  return bits
 }

@@ -1,15 +1,6 @@
 import type { Surface } from '#core/survey'
-import { edgeFalls } from './edge-falls'
-import { fillHollows } from './fill-hollows'
-import { flowShares } from './flow-shares'
-import { gradients } from './gradients'
-import { heightAboveFootM } from './height-above-foot'
-import { upslopeAreaM2 } from './upslope-area'
-import { neighbourhood } from './neighbours'
+import { groundFacts, type GroundFacts } from './ground-facts'
 import { sectionOf, type SectionLine } from './section'
-import { slopeAspect } from './slope-aspect'
-import { slopeForm } from './slope-form'
-import { slopePosition } from './slope-position'
 import type { Terrain } from './terrain.types'
 
 /**
@@ -21,28 +12,20 @@ import type { Terrain } from './terrain.types'
  * @throws RangeError when the section line misses the plot; ask `sectionProblem` first
  */
 export function terrainOf(surface: Surface, sectionLine?: SectionLine): Terrain {
-  const hood = neighbourhood(surface)
-  const slopes = gradients(surface, hood)
-  const { slopeDeg, aspectDeg } = slopeAspect(slopes)
-  const form = slopeForm(surface, hood, slopes)
-  const filled = fillHollows(surface.levelM, hood)
-  const edge = edgeFalls(surface, hood, slopes)
-  const flow = flowShares(surface, hood, filled, edge.leaves)
-  const drained = { filledM: filled.filledM, hood, flow, edge }
-  const cellM2 = surface.frame.cellM ** 2
+  const facts: GroundFacts = groundFacts(surface)
+  const { slopeDeg, aspectDeg } = facts.steepness()
+  const form = facts.form()
   return {
     slopeDeg,
     aspectDeg,
-    filledM: filled.filledM,
-    upslopeAreaM2: upslopeAreaM2(
-      surface.share.map((share) => share * cellM2),
-      flow,
-    ),
-    heightAboveFootM: heightAboveFootM(drained),
-    position: slopePosition(drained),
+    filledM: facts.filledM(),
+    upslopeAreaM2: facts.upslopeAreaM2(),
+    heightAboveFootM: facts.heightAboveFootM(),
+    position: facts.position(),
     formDown: form.down,
     formAcross: form.across,
-    section: sectionOf({ surface, slopes, slopeDeg }, sectionLine),
-    flow,
+    standing: facts.standings(),
+    section: sectionOf({ surface, slopes: facts.slopes(), slopeDeg }, sectionLine),
+    flow: facts.flow(),
   }
 }

@@ -1,0 +1,106 @@
+import type { Surface } from '#core/survey'
+import { edgeFalls } from './edge-falls'
+import { fillHollows } from './fill-hollows'
+import { flowShares } from './flow-shares'
+import { generalisedGround, generalisedWidthM } from './generalised-ground'
+import { gradients, type Gradients } from './gradients'
+import { heightAboveFootM } from './height-above-foot'
+import { spreadBetweenTwo } from './infinite-directions'
+import { neighbourhood, type Neighbourhood } from './neighbours'
+import { once } from './once'
+import { relativePosition } from './relative-position'
+import { slopeAspect, type SlopeAspect } from './slope-aspect'
+import { slopeForm, type SlopeForm } from './slope-form'
+import { slopePosition } from './slope-position'
+import { spreadFlow } from './spread-flow'
+import { standingsOf } from './standings'
+import { handOn, steepestWays } from './steepest-way'
+import type { FlowShares, Terrain } from './terrain.types'
+import { topographicPositionM } from './topographic-position'
+import { wetnessIndex } from './wetness-index'
+
+/** Every fact of the ground that can be asked for, each worked out when first asked and then kept. */
+export interface GroundFacts {
+  readonly hood: () => Neighbourhood
+  readonly slopes: () => Gradients
+  readonly steepness: () => SlopeAspect
+  readonly form: () => SlopeForm
+  /** Level with hollows filled [m]. */
+  readonly filledM: () => Float64Array
+  readonly flow: () => FlowShares
+  readonly heightAboveFootM: () => Float64Array
+  readonly position: () => Float64Array
+  /** Place between the foot and the highest source along the ways of water, 0 to 1. */
+  readonly relativePosition: () => Float64Array
+  /** Cells that drain through each cell by all ways, a cut cell counting its part [cells]. */
+  readonly accumulation: () => Float64Array
+  readonly upslopeAreaM2: () => Float64Array
+  /** Area drained through a metre of contour [m²/m]. */
+  readonly catchmentM: () => Float64Array
+  /** Neighbour down the steepest way, as index in `eightWays`; -1 where water leaves. */
+  readonly steepestWays: () => Int8Array
+  /** Cells that drain through each cell by the steepest ways alone [cells]. */
+  readonly accumulationD8: () => Float64Array
+  /** The same with water between the two ways on either side of the fall [cells]. */
+  readonly accumulationDinf: () => Float64Array
+  /** Topographic position within a radius of some cells [m]. */
+  readonly standing: (radiusCells: number) => Float64Array
+  readonly standings: () => Terrain['standing']
+  /** Wetness of the cells as they are, ln of metres. */
+  readonly wetnessIndexRaw: () => Float64Array
+  /** Wetness of the generalised ground, ln of metres. */
+  readonly wetnessIndex: () => Float64Array
+}
+
+/**
+ * The facts of the ground, none of them worked out yet.
+ *
+ * @param surface - the ground as a grid of cells
+ * @returns one function for each fact; what it gives is said in `Terrain`, or where the fact is made
+ */
+export function groundFacts(surface: Surface): GroundFacts {
+  const { frame, share, levelM } = surface
+  const cellM2 = frame.cellM ** 2
+  const hood = once(() => neighbourhood(surface))
+  const slopes = once(() => gradients(surface, hood()))
+  const steepness = once(() => slopeAspect(slopes()))
+  const filled = once(() => fillHollows(levelM, hood()))
+  const edge = once(() => edgeFalls(surface, hood(), slopes()))
+  const ways = once(() => ({ hood: hood(), filled: filled(), leaves: edge().leaves }))
+  const flow = once(() => flowShares(ways()))
+  const drained = once(() => ({ filledM: filled().filledM, hood: hood(), flow: flow(), edge: edge() }))
+  const heightM = once(() => heightAboveFootM(drained()))
+  const accumulation = once(() => spreadFlow(share, ways()))
+  const steepest = once(() => steepestWays(ways()))
+  const catchmentM = once(() => times(accumulation(), frame.cellM))
+  return {
+    hood,
+    slopes,
+    steepness,
+    form: once(() => slopeForm(surface, hood(), slopes())),
+    filledM: () => filled().filledM,
+    flow,
+    heightAboveFootM: heightM,
+    position: once(() => slopePosition(drained())),
+    relativePosition: once(() => relativePosition(drained(), heightM())),
+    accumulation,
+    upslopeAreaM2: once(() => times(accumulation(), cellM2)),
+    catchmentM,
+    steepestWays: steepest,
+    accumulationD8: once(() => handOn(share, steepest(), ways())),
+    accumulationDinf: once(() => spreadBetweenTwo(share, ways())),
+    standing: (radiusCells: number) => topographicPositionM(levelM, hood(), radiusCells),
+    standings: once(() => standingsOf(surface, hood(), steepness().slopeDeg)),
+    wetnessIndexRaw: once(() => wetnessIndex(catchmentM(), slopes(), hood())),
+    wetnessIndex: once((): Float64Array => {
+      const generalised = generalisedGround(surface, hood(), generalisedWidthM(surface))
+      return groundFacts(generalised).wetnessIndexRaw()
+    }),
+  }
+}
+
+function times(values: Float64Array, factor: number): Float64Array {
+  const scaled = new Float64Array(values.length)
+  for (let cell = 0; cell < values.length; cell++) scaled[cell] = values[cell]! * factor
+  return scaled
+}
