@@ -24,6 +24,7 @@ const textOptions = [
   'linke',
   'albedo',
   'azimuth',
+  'radius',
   'year',
   'bank',
   'profile',

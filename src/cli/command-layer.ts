@@ -1,9 +1,9 @@
-import { layers, writeAsciiGrid, type Layer, type LayerOptions } from '#io'
-import { daysInMonth, months } from '#core/units'
+import { drawLayer, layers, writeAsciiGrid } from '#io'
+import { openPlan } from '#plan'
 import type { Arguments } from './arguments'
-import { complainOf, writeText, type Console } from './console'
+import { complainOf, readText, writeText, type Console } from './console'
 import { exitCodes, UsageError } from './exit'
-import { assessFile } from './read-plan'
+import { layerOptions } from './layer-options'
 
 /** Writes one grid, or lists them all. */
 export function layer(given: Arguments, console: Console): number {
@@ -17,15 +17,13 @@ export function layer(given: Arguments, console: Console): number {
   const found = layers.find((one) => one.name === name)
   if (!found)
     throw new UsageError(`There is no layer “${name}”. Known: ${layers.map((one) => one.name).join(', ')}.`)
-  const options = optionsOf(given, found)
-  const assessed = assessFile(file)
-  if (!assessed.ok) return complainOf(assessed.problems, console)
-  const { frame, share } = assessed.value.findings.surface
-  const grid = writeAsciiGrid(frame, found.values(assessed.value, options), {
-    share,
-    decimals: found.decimals,
-  })
-  writeText(given.text('out'), grid, console)
+  const options = layerOptions(given, found)
+  const opened = openPlan(readText(file))
+  const drawn = opened.ok ? drawLayer(found, opened.value, options) : opened
+  if (!drawn.ok) return complainOf(drawn.problems, console)
+  const { surface, values } = drawn.value
+  const { frame, share } = surface
+  writeText(given.text('out'), writeAsciiGrid(frame, values, { share, decimals: found.decimals }), console)
   return exitCodes.done
 }
 
@@ -35,46 +33,4 @@ function layerList(): string {
   return layers
     .map(({ name, unit, method }) => `${name.padEnd(widest)}  ${unit.padEnd(unitWidest)}  ${method}`)
     .join('\n')
-}
-
-function optionsOf(given: Arguments, { name, needsAzimuth }: Layer): LayerOptions {
-  const sky = given.text('sky')
-  if (sky !== undefined && sky !== 'clear')
-    throw new UsageError(`--sky is clear, the only sky that the layers of a day know; not “${sky}”.`)
-  const azimuthDeg = ranged(given, 'azimuth', [0, 360])
-  if (needsAzimuth && azimuthDeg === undefined)
-    throw new UsageError(`${name} needs --azimuth DEG, the direction looked towards, 0 north, 90 east.`)
-  const date = given.text('date')
-  return known({
-    azimuthDeg,
-    dayOfYear: date === undefined ? undefined : dayOfYear(date),
-    linke: ranged(given, 'linke', [1, 8]),
-    albedo: ranged(given, 'albedo', [0, 1]),
-  })
-}
-
-/** The entries that were given. */
-function known(entries: Readonly<Record<keyof LayerOptions, number | undefined>>): LayerOptions {
-  return Object.fromEntries(Object.entries(entries).filter(([, value]) => value !== undefined))
-}
-
-function ranged(
-  given: Arguments,
-  name: string,
-  [least, most]: readonly [number, number],
-): number | undefined {
-  const value = given.number(name)
-  if (value !== undefined && !(value >= least && value <= most))
-    throw new UsageError(`--${name} runs from ${least} to ${most}, not ${value}.`)
-  return value
-}
-
-/** Day of a year without a leap day, of a date written MM-DD. */
-function dayOfYear(date: string): number {
-  const [, monthText, dayText] = /^(\d\d)-(\d\d)$/.exec(date) ?? []
-  const month = months.find((one) => one + 1 === Number(monthText))
-  const day = Number(dayText)
-  if (month === undefined || !(day >= 1 && day <= daysInMonth[month]))
-    throw new UsageError(`--date needs a day of the year as MM-DD, such as 06-21; not “${date}”.`)
-  return daysInMonth.slice(0, month).reduce<number>((sum, days) => sum + days, day)
 }

@@ -26,7 +26,7 @@ const starts = ['bank', 'profile', 'levels', 'grid', 'faces', 'width', 'taped', 
 export const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
   ['assess', { run: assess, takes: ['json', 'without-layers', 'out'], words: 1 }],
   ['spot', { run: spot, takes: spotOptions, words: 1 }],
-  ['layer', { run: layer, takes: ['list', 'out', ...sunOptions], words: 2 }],
+  ['layer', { run: layer, takes: ['list', 'out', 'radius', ...sunOptions], words: 2 }],
   ['report', { run: report, takes: ['out'], words: 1 }],
   ['calendar', { run: calendar, takes: ['year', 'out'], words: 1 }],
   ['schedule', { run: schedule, takes: ['out'], words: 2 }],

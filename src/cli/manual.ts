@@ -37,7 +37,8 @@ USE
       One grid as an ESRI ASCII grid. The layers of a day (sun-hours, beam, diffuse, reflected, global)
       and sun-ratio are of midsummer unless --date MM-DD says otherwise; --linke 1..8 is the haze of the
       air, --albedo 0..1 what the ground throws back, and --sky clear the only sky there is.
-      horizon needs --azimuth DEG, 0 north, 90 east.
+      horizon needs --azimuth DEG, 0 north, 90 east. tpi takes --radius CELLS, 1 or more.
+      Layers of the ground alone, from level to relative-position, are quick on large plots too.
   lynchet layer --list
       Every layer with its unit and method.
 

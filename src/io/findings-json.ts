@@ -2,6 +2,7 @@ import type { PlantVerdict } from '#core/plants'
 import type { Findings, Plan, ZoneFindings } from '#plan'
 import { citedSources } from './cited-sources'
 import { findingsSchema } from './findings.schema'
+import { groundOf, valuesOf } from './draw-layer'
 import { cellsOf, layers } from './layers'
 import { shaped } from './shaped'
 
@@ -20,6 +21,7 @@ export function findingsJson(plan: Plan, findings: Findings, options: { readonly
     version: 1,
     plan: plan.name,
     surface: findings.surface,
+    accuracy: findings.accuracy.from,
     section: findings.terrain.section,
     sights: findings.sights,
     climate: findings.climate,
@@ -71,11 +73,12 @@ export function verdictBody(verdict: PlantVerdict) {
 
 function layerBodies(plan: Plan, findings: Findings) {
   const { frame, share } = findings.surface
+  const ground = groundOf(plan, findings.surface)
   return layers
     .filter(({ needsAzimuth }) => !needsAzimuth)
     .map((layer) => ({
       ...layer,
       ...frame,
-      values: cellsOf(layer.values({ plan, findings }, {}), share, layer.decimals),
+      values: cellsOf(valuesOf(layer, { plan, findings }, ground), share, layer.decimals),
     }))
 }

@@ -5,6 +5,9 @@ export {
   guessLevelColumns,
   headedColumns,
   headingParts,
+  isCodeWord,
+  isLevelWord,
+  isMarkWord,
   usualOrders,
   type LevelColumns,
 } from './level-columns'
@@ -19,6 +22,7 @@ export { loadTables } from './tables'
 export { loadSources } from './source-table'
 export { demos, type Demo } from './demos'
 export { findingsJson } from './findings-json'
+export { drawLayer } from './draw-layer'
 export { layers } from './layers'
 export type { Layer, LayerOptions } from './layer.types'
 export { careCalendar } from './care-calendar'

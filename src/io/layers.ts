@@ -1,6 +1,7 @@
 import { horizonOf } from '#core/sun'
+import { accuracyRows } from './accuracy-layers'
 import { groundRows } from './ground-layers'
-import type { Layer, LayerRow } from './layer.types'
+import type { GroundRow, Layer, LayerRow } from './layer.types'
 import { dayLayer, sunRatioLayer } from './sun-layers'
 import { zoneRows } from './zone-layers'
 
@@ -69,14 +70,14 @@ const sunRows: readonly LayerRow[] = [
 ]
 
 /** The skyline in one direction. */
-const horizonRow: LayerRow = {
+const horizonRow: GroundRow = {
   name: 'horizon',
   unit: '°',
   decimals: 3,
   method:
     'Height of the skyline above horizontal towards --azimuth, ground of the plot alone; -90 with none that way.',
   source: 'dozier-1981',
-  values: ({ findings: { surface } }, { azimuthDeg }) => {
+  ofGround: ({ surface }, { azimuthDeg }) => {
     if (azimuthDeg === undefined) throw new RangeError('horizon: azimuthDeg [°] must be given, got none')
     return horizonOf(surface.frame, surface.levelM, surface.share, azimuthDeg)
   },
@@ -84,7 +85,7 @@ const horizonRow: LayerRow = {
 
 /** Every grid that can be written out. */
 export const layers: readonly Layer[] = [
-  ...[...groundRows, ...sunRows].map((row) => ({ ...row, needsAzimuth: false })),
+  ...[...groundRows, ...accuracyRows, ...sunRows].map((row) => ({ ...row, needsAzimuth: false })),
   { ...horizonRow, needsAzimuth: true },
   ...zoneRows.map((row) => ({ ...row, needsAzimuth: false })),
 ]

@@ -1,11 +1,12 @@
 import { accuracyOf, measuringErrors, type Accuracy } from '#core/accuracy'
 import { climateYear, sunRatios, type MonthClimate } from '#core/climate'
 import { ruralLinke, sunOnGround, type SunOnGround } from '#core/sun'
-import { surfaceFrom, type Surface } from '#core/survey'
+import type { Surface } from '#core/survey'
 import { sectionProblem, terrainOf, type Terrain } from '#core/terrain'
 import type { Outcome, Twelve } from '#core/units'
 import type { Step } from './derive'
 import type { Plan } from './plan.schema'
+import { plotSurface } from './plot-surface'
 import type { Means } from './zone-stages'
 
 /** Share of light that grass and soil throw back [1]; common practice (Duffie & Beckman give 0.2 for ground without snow). */
@@ -27,7 +28,7 @@ export function* groundStages(plan: Plan, { tables, memory }: Means): Generator<
   const { site, survey } = plan
   yield { stage: 'surface', done: 0 }
   const surfaced = memory.run('surface', [survey.ground, survey.boundary, survey.cellM], () =>
-    surfaceFrom(survey.ground, { boundary: survey.boundary, cellM: survey.cellM }),
+    plotSurface(plan),
   )
   if (!surfaced.ok) return surfaced
   const surface = surfaced.value

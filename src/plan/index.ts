@@ -3,6 +3,7 @@ export type { Backdrop, Beyond, Obstacle, Viewpoint } from './plan-survey.schema
 export { openPlan, savePlan } from './open'
 export { distanceKm, nearestPlace, newPlan, type PlanStart } from './new-plan'
 export { problemsOf } from './problems'
+export { plotSurface } from './plot-surface'
 export { createDeriver, type Deriver, type Step } from './derive'
 export type { Source, Tables } from './tables.types'
 export type { Findings, Settlement, ZoneFindings } from './findings.types'
