@@ -27,6 +27,9 @@ function zoneCover({ cover }: ZoneFindings): readonly string[] {
     ...refused.flatMap((option) =>
       wrapped(`Not ${lower(option.kind)}: ${refusalOf(option) ?? 'it is refused.'}`, '   '),
     ),
+    ...[...cover.machines, ...cover.options.filter(({ kind }) => kind === cover.chosen)].flatMap(
+      ({ closeCall }) => (closeCall === undefined ? [] : wrapped(closeCall, '   ! ')),
+    ),
     ...(standing?.cautions ?? []).flatMap(({ text }) => wrapped(text, '   ! ')),
   ]
 }

@@ -5,13 +5,14 @@ import { columns, wrapped } from './text-layout'
 
 /** The zones with their measures, and their scores. */
 export function zoneLines({ zoning, zones }: Findings): readonly string[] {
+  const errorOf = (id: string) => zones.find(({ zoneId }) => zoneId === id)?.slopeError
   const measures = columns(
     ['Zone', 'Name', 'Slope', 'Steep part', 'Faces', 'On plan', 'On slope', 'Soil'],
     zoning.zones.map((zone) => [
       zone.letter,
       zone.name,
-      withUnit(zone.slopeDegMean, '°', 0),
-      withUnit(zone.slopeDegSteep, '°', 0),
+      giveOrTake(zone.slopeDegMean, errorOf(zone.id)?.meanDeg),
+      giveOrTake(zone.slopeDegSteep, errorOf(zone.id)?.steepDeg),
       zone.aspectDeg === undefined ? 'level' : windName(zone.aspectDeg),
       withUnit(zone.planAreaM2, 'm²', 0),
       withUnit(zone.slopeAreaM2, 'm²', 0),
@@ -34,3 +35,12 @@ export function zoneLines({ zoning, zones }: Findings): readonly string[] {
     ...wrapped('Scores run from 0 to 100. The level book behind each stands in the report and in --json.'),
   ]
 }
+
+// Below half a degree the error is shown finer, so that it never reads as none.
+function giveOrTake(slopeDeg: number, sdDeg: number | undefined): string {
+  const slope = withUnit(slopeDeg, '°', 0)
+  return sdDeg === undefined ? slope : `${slope}, give or take ${sdDeg.toFixed(sdDeg < FINE_DEG ? 1 : 0)}`
+}
+
+/** Errors below this are shown with a decimal [°]. */
+const FINE_DEG = 0.95

@@ -1,10 +1,10 @@
 import { z } from 'zod'
-import { coverKinds } from '#core/cover'
 import { factNames, factTable, scoreNames } from '#core/scores'
 import { accountSchema, reasonSchema } from './account.schema'
+import { slopeErrorSchema } from './findings-accuracy.schema'
+import { coverSchema } from './findings-cover.schema'
 import { figure, twelve } from './figure'
 import { ringSchema, stretchSchema } from './findings-ground.schema'
-import { terraceSchema } from './findings-terrace.schema'
 
 const source = z.string().describe('key of sources')
 const areas = { unit: 'm²', decimals: 2, least: 0 }
@@ -42,38 +42,6 @@ export const scoreSchema = z.strictObject({
 })
 
 const scoresSchema = z.strictObject(Object.fromEntries(scoreNames.map((name) => [name, scoreSchema])))
-
-const caution = z.strictObject({ id: z.string(), text: z.string(), source })
-
-export const cautionsSchema = z.array(caution)
-
-const coverSchema = z.strictObject({
-  mowing: z.enum(['mow', 'mow-on-foot', 'cut-once', 'leave', 'never']).describe('how it may be mown'),
-  machines: z.array(
-    z.strictObject({
-      machineId: z.string(),
-      name: z.string(),
-      limitDeg: figure('steepest ground it may work on', degrees),
-      allowed: z.boolean().describe('may work here'),
-      because: z.string(),
-      source,
-    }),
-  ),
-  options: z.array(
-    z.strictObject({
-      kind: z.enum(coverKinds),
-      verdict: z.enum(['good', 'possible', 'refused']).describe('whether the zone can be this'),
-      fitness: accountSchema,
-      cautions: cautionsSchema,
-    }),
-  ),
-  suggested: z.enum(coverKinds).describe('best cover that is not refused'),
-  chosen: z.enum(coverKinds).describe('what stands: the choice, or the suggestion'),
-  chosenByPerson: z.boolean().describe('true when it is the person’s choice'),
-  terraces: z
-    .array(terraceSchema)
-    .describe('what terraces would do to the ground; none where they are refused'),
-})
 
 /** The verdict on a plant. */
 export const verdictSchema = z.strictObject({
@@ -175,6 +143,7 @@ export const zoneFindingsSchema = z.strictObject({
   slopeAreaM2: figure('area on the ground itself', areas),
   slopeDegMean: figure('mean steepness', degrees),
   slopeDegSteep: figure('nine tenths are no steeper', degrees),
+  slopeError: slopeErrorSchema,
   aspectDeg: figure('direction faced, null when level', {
     unit: '° clockwise from true north',
     decimals: 2,

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { accountSchema } from './account.schema'
+import { accuracySchema } from './findings-accuracy.schema'
 import { figure } from './figure'
 import { careSchema } from './findings-care.schema'
 import {
@@ -11,7 +12,8 @@ import {
   soilFindingsSchema,
   surfaceSchema,
 } from './findings-ground.schema'
-import { cautionsSchema, zoneFindingsSchema } from './findings-zone.schema'
+import { cautionsSchema } from './findings-cover.schema'
+import { zoneFindingsSchema } from './findings-zone.schema'
 
 const settlement = z.strictObject({
   id: z.string(),
@@ -52,6 +54,7 @@ export const findingsSchema = z.strictObject({
   version: z.literal(1),
   plan: z.string().describe('name of the plan'),
   surface: surfaceSchema,
+  accuracy: accuracySchema.describe('what the errors of level and slope were reckoned from'),
   section: sectionSchema,
   sights: z.array(sightSchema).describe('what each house at the top sees of the slope'),
   climate: climateFindingsSchema,

@@ -1,4 +1,4 @@
-import type { Accuracy } from '#core/accuracy'
+import type { Accuracy, SlopeError } from '#core/accuracy'
 import type { PlanPoint } from '#core/geometry'
 import type { Twelve } from '#core/units'
 import type { MonthClimate } from '#core/climate'
@@ -32,6 +32,8 @@ export interface Settlement {
 export interface ZoneFindings {
   readonly zoneId: string
   readonly soil: SoilProperties
+  /** How well its slope is known. */
+  readonly slopeError: SlopeError
   /** What the rules looked at. */
   readonly facts: ScoreFacts
   readonly scores: Scores

@@ -6,7 +6,12 @@ import type { Tables } from './tables.types'
 
 /** What only the tables can tell of a plan: names they do not know, and soil that makes no sense. */
 export function inputProblems(plan: Plan, tables: Tables): readonly Problem[] {
-  return [...unknownMachines(plan, tables), ...unknownRegion(plan), ...emptyJars(plan)]
+  return [
+    ...unknownMachines(plan, tables),
+    ...unknownMethod(plan, tables),
+    ...unknownRegion(plan),
+    ...emptyJars(plan),
+  ]
 }
 
 function unknownMachines({ brief }: Plan, tables: Tables): Problem[] {
@@ -22,6 +27,19 @@ function unknownMachines({ brief }: Plan, tables: Tables): Problem[] {
           },
         ],
   )
+}
+
+function unknownMethod({ survey }: Plan, tables: Tables): Problem[] {
+  const methodId = survey.accuracy?.methodId
+  const known = tables.survey.methods.map(({ id }) => id)
+  if (methodId === undefined || known.includes(methodId)) return []
+  return [
+    {
+      where: 'plan › survey › accuracy › methodId',
+      what: `There is no way of measuring “${methodId}” in the table.`,
+      mend: `Leave it out, or use one of ${known.join(', ')}.`,
+    },
+  ]
 }
 
 function unknownRegion({ site }: Plan): Problem[] {

@@ -1,3 +1,4 @@
+import type { SlopeError } from '#core/accuracy'
 import { coldAirC, hardWinterC, type MonthClimate } from '#core/climate'
 import { coverOf, type CoverFacts } from '#core/cover'
 import { plantingOf, type Site } from '#core/plants'
@@ -24,6 +25,7 @@ import type { Tables } from './tables.types'
 /** What earlier stages found about one zone. */
 export interface ZoneEvidenceOf {
   readonly zone: ZoneFacts
+  readonly slopeError: SlopeError
   readonly soil: SoilProperties
   readonly water: WaterYear
   readonly heightAboveFootM: number
@@ -58,7 +60,17 @@ export function judgeZone(evidence: ZoneEvidenceOf, plan: Plan, tables: Tables):
     insist: choice?.plants,
     without: choice?.without,
   })
-  return { zoneId: zone.id, soil, facts, scores, site, cover, planting, soilLoss: loss }
+  return {
+    zoneId: zone.id,
+    soil,
+    slopeError: evidence.slopeError,
+    facts,
+    scores,
+    site,
+    cover,
+    planting,
+    soilLoss: loss,
+  }
 }
 
 function lossOf({ zone, soil, climate }: ZoneEvidenceOf, tables: Tables) {
@@ -113,6 +125,7 @@ function coverFacts({ evidence, facts, scores, plan }: Judging): CoverFacts {
     name: zone.name,
     slopeDegMean: zone.slopeDegMean,
     slopeDegSteep: zone.slopeDegSteep,
+    slopeSdDegSteep: evidence.slopeError.steepDeg,
     slopeAreaM2: zone.slopeAreaM2,
     planAreaM2: zone.planAreaM2,
     wetness: scores.wetness.value,

@@ -1,3 +1,4 @@
+import { zoneSlopeErrors } from '#core/accuracy'
 import { careYear, type CareFacts, type CareYear } from '#core/care'
 import { perimeterM } from '#core/geometry'
 import { eachMonth } from '#core/units'
@@ -22,7 +23,17 @@ export function* plotStages(
 ): Generator<Step, Findings> {
   yield { stage: 'plants', done: 0.85 }
   const { brief, choices, overrides, site, survey } = plan
-  const inputs = [ground.zoning, ground.water, ground.soilOf, ground.climate, brief, choices, overrides, site]
+  const inputs = [
+    ground.zoning,
+    ground.accuracy,
+    ground.water,
+    ground.soilOf,
+    ground.climate,
+    brief,
+    choices,
+    overrides,
+    site,
+  ]
   const zones = memory.run('judged', [...inputs, survey.obstacles], () => judgeZones(plan, ground, tables))
   yield { stage: 'care', done: 0.95 }
   const care = memory.run('care', [zones, ground.climate, brief, site], () =>
@@ -47,7 +58,7 @@ export function* plotStages(
     zones,
     care,
     cautions: cautionsOf(zones),
-    toSettle: toSettle({ plan, terrain, zoning, zones, care, tables: tables.care.cover }),
+    toSettle: toSettle({ plan, terrain, accuracy, zoning, zones, care, tables: tables.care.cover }),
   }
 }
 
@@ -56,16 +67,27 @@ function judgeZones(
   ground: Ground & ZonedGround,
   tables: Means['tables'],
 ): readonly ZoneFindings[] {
-  const { zoning, surface, terrain, soilOf, climate } = ground
+  const { zoning, surface, terrain, accuracy, soilOf, climate } = ground
   const meanOf = (values: ArrayLike<number>) =>
     zoneMeans(zoning.zoneOfCell, zoning.zones.length, surface.share, values)
   const heights = meanOf(terrain.heightAboveFootM)
   const levels = meanOf(surface.levelM)
+  const slopeErrors = zoneSlopeErrors(
+    {
+      zoneOfCell: zoning.zoneOfCell,
+      share: surface.share,
+      slopeDeg: terrain.slopeDeg,
+      slopeSdDeg: accuracy.slopeSdDeg,
+    },
+    zoning.zones.length,
+  )
   return zoning.zones.map((zone, index) => {
+    const slopeError = slopeErrors[index]
     const soil = soilOf[index]
-    if (!soil) throw new RangeError(`judgeZones: zone ${zone.id} has no soil`)
+    if (!soil || !slopeError) throw new RangeError(`judgeZones: zone ${zone.id} has no soil or no slope`)
     const evidence = {
       zone,
+      slopeError,
       soil,
       climate,
       fallsTowardsHouse: fallsTowardsHouse(plan, terrain.section),

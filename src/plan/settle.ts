@@ -1,10 +1,13 @@
+import type { Accuracy } from '#core/accuracy'
 import type { CareYear } from '#core/care'
 import type { Caution, CoverKind, CoverTables } from '#core/cover'
 import { workLimit } from '#core/cover'
 import type { Terrain } from '#core/terrain'
-import type { ZoneFacts, Zoning } from '#core/zones'
+import type { Zoning } from '#core/zones'
 import type { Settlement, ZoneFindings } from './findings.types'
 import type { Plan } from './plan.schema'
+import { accuracyGaps, closeCalls } from './settle-accuracy'
+import { middleOfZone } from './middle-of-zone'
 import { dangersAround } from './settle-around'
 import { gapsOf } from './settle-gaps'
 
@@ -12,6 +15,7 @@ import { gapsOf } from './settle-gaps'
 export interface ToJudge {
   readonly plan: Plan
   readonly terrain: Terrain
+  readonly accuracy: Accuracy
   readonly zoning: Zoning
   readonly zones: readonly ZoneFindings[]
   readonly care: CareYear
@@ -23,11 +27,14 @@ export function toSettle(judged: ToJudge): readonly Settlement[] {
   return [
     ...steepGround(judged),
     ...steepPatches(judged),
+    ...closeCalls(judged).filter(({ kind }) => kind === 'danger'),
     ...dangersAround(judged.plan, judged.terrain.section),
     ...refusedChoices(judged),
     ...lostDecisions(judged),
     ...tooManyHours(judged),
     ...emptyMixes(judged),
+    ...closeCalls(judged).filter(({ kind }) => kind === 'gap'),
+    ...accuracyGaps(judged.plan, judged.accuracy),
     ...gapsOf(judged.plan, judged.tables),
   ]
 }
@@ -39,8 +46,6 @@ export function cautionsOf(zones: readonly ZoneFindings[]): readonly Caution[] {
   )
   return [...new Map(standing.map((caution) => [caution.id, caution])).values()]
 }
-
-const middleOf = ({ spans }: ZoneFacts): number | undefined => spans[0] && (spans[0].fromM + spans[0].toM) / 2
 
 const degrees = (angleDeg: number): string => `${Math.round(angleDeg)}°`
 
@@ -57,7 +62,7 @@ function steepGround({ zoning, tables }: ToJudge): Settlement[] {
         what: `${zone.letter} is ${degrees(zone.slopeDegSteep)}: ${unstable ? 'it may slip, with or without plants' : 'too steep to cut on foot'}.`,
         mend: unstable ? advice.because : onFoot.because,
         zoneId: zone.id,
-        atM: middleOf(zone),
+        atM: middleOfZone(zone),
         source: unstable ? advice.source : onFoot.source,
       },
     ]
@@ -108,7 +113,7 @@ function refusedChoices({ zoning, zones }: ToJudge): Settlement[] {
         what: `You set ${zone.letter} to ${coverNames[cover.chosen]}. ${refusal?.because ?? ''}`,
         mend: `Choose ${coverNames[cover.suggested]} instead, or have a licensed person agree to it on site.`,
         zoneId,
-        atM: middleOf(zone),
+        atM: middleOfZone(zone),
         source: refusal?.source ?? 'own-judgement',
       },
     ]
@@ -158,7 +163,7 @@ function emptyMixes({ zoning, zones }: ToJudge): Settlement[] {
         what: `No plant of the list suits ${zone.letter} as ${coverNames[cover.chosen]}.`,
         mend: planting.none ?? 'Read why each was refused, and ease what you asked for.',
         zoneId,
-        atM: middleOf(zone),
+        atM: middleOfZone(zone),
         source: 'own-judgement',
       },
     ]

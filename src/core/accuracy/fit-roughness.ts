@@ -8,36 +8,28 @@ export interface Residual {
   readonly unit: number
 }
 
-/** Fewest points to judge roughness from; with 8 the coefficient is known to half its size [points]; own judgement. */
+/** Fewest points to judge roughness from [points]; own judgement. */
 const FEWEST_RESIDUALS = 8
 
-/** Rounds of the fit; the figure stands still after a few [rounds]. */
-const ROUNDS = 30
+/** Half of all squares of a standard normal lie below this [1]: the median of χ² with one degree of freedom. */
+const MIDDLE_SQUARE = 0.454936
 
 /**
- * How rough the ground is between points, from what points miss when they are left out: the coefficient that makes
- * measuring and ground together explain the misses (Fisher scoring of the normal likelihood, the misses taken one by one).
+ * How rough the ground is between points, from what points miss when they are left out: the coefficient with which half
+ * the misses lie below the median of the normal law. The median is used because surveyors set points where the ground
+ * bends: such a point misses by the bend, which is no roughness of the ground on either side, and so does a blunder.
  *
  * @param residuals - the points left out
  * @returns coefficient of the power variogram [m² at 1 m], 0 or more; undefined with fewer than 8 points
- * @see Cressie 1993, Statistics for Spatial Data, section 2.6
+ * @see Cressie 1993, Statistics for Spatial Data, section 2.4.3
  */
 export function fitRoughness(residuals: readonly Residual[]): number | undefined {
   if (residuals.length < FEWEST_RESIDUALS) return undefined
-  let roughness = weighted(residuals, () => 1)
-  for (let round = 0; round < ROUNDS; round++) {
-    const before = roughness
-    roughness = weighted(residuals, ({ measuringM2, unit }) => 1 / (measuringM2 + before * unit) ** 2)
-  }
-  return roughness
-}
-
-function weighted(residuals: readonly Residual[], weightOf: (residual: Residual) => number): number {
-  let [above, below] = [0, 0]
-  for (const residual of residuals) {
-    const weight = weightOf(residual) * residual.unit
-    above += weight * (residual.squareM2 - residual.measuringM2)
-    below += weight * residual.unit
-  }
-  return below > 0 ? Math.max(0, above / below) : 0
+  // Each miss has the coefficient with which it would lie just at the median; theirs is the middle one of all.
+  const own = residuals
+    .map(({ squareM2, measuringM2, unit }) => (squareM2 / MIDDLE_SQUARE - measuringM2) / unit)
+    .sort((one, other) => one - other)
+  const middle = own.length >> 1
+  const median = own.length % 2 === 1 ? own[middle]! : (own[middle - 1]! + own[middle]!) / 2
+  return Math.max(0, median)
 }

@@ -19,7 +19,8 @@ import { stripStations, type Strip, type StripSurvey } from './strip-stations'
 export function stripErrors(surface: Surface, ground: StripSurvey, errors: MeasuringErrors): CellErrors {
   const strip = stripStations(ground)
   const legs = legsOf(strip, errors)
-  const roughness = fitRoughness(residualsOf(legs))
+  // Stations set where the ground bends tell of its bends, not of how it lies between them.
+  const roughness = evenlySet(legs) ? fitRoughness(residualsOf(legs)) : undefined
   const given: Line = {
     legs,
     roughness: roughness ?? 0,
@@ -135,6 +136,14 @@ function slopeError(leg: Leg, atM: number, { roughness, supportM, errors }: Line
     { xM: leg.endM, yM: 0, weight: -1 / lengthM },
   ])
   return toDegrees(Math.sqrt(measured + roughness * between) / (1 + leg.gradient ** 2))
+}
+
+/** Longest over shortest leg of stations that were paced off, not set where the ground bends [m/m]; own judgement. */
+const EVEN_LEGS = 1.5
+
+function evenlySet(legs: readonly Leg[]): boolean {
+  const lengths = legs.map(({ startM, endM }) => endM - startM)
+  return Math.max(...lengths) <= EVEN_LEGS * Math.min(...lengths)
 }
 
 // Each inner station left out and read from its two neighbours.

@@ -2,6 +2,7 @@ import { book, type AccountLine } from '#core/units'
 import type { CoverBrief, CoverFacts, CoverKind, CoverOption, MowingVerdict, ZoneCover } from './cover.types'
 import { coverKinds } from './cover.types'
 import type { CoverTables, Machine } from './cover.schema'
+import { closeCall, steepestFor } from './close-call'
 import { judgeMachines } from './machines'
 import { holds, measured } from './measured'
 import { REFUSED, refusalFor, workLimit, type Case } from './refusals'
@@ -61,6 +62,7 @@ function optionOf(kind: CoverKind, given: Case): CoverOption {
     cautions: tables.cautions
       .filter((row) => row.covers.includes(kind) && holds(row.when, facts))
       .map(({ id, text, source }) => ({ id, text, source })),
+    closeCall: closeCallFor(kind, refusal !== undefined, given),
   }
 }
 
@@ -73,6 +75,13 @@ const coverNames: Readonly<Record<CoverKind, string>> = {
   trees: 'trees',
   terrace: 'terraces',
   leave: 'leaving it alone',
+}
+
+// A cover that something else refuses is not a close call, however near the limit of steepness lies.
+function closeCallFor(kind: CoverKind, refused: boolean, given: Case): string | undefined {
+  const limitDeg = steepestFor(kind, given)
+  if (limitDeg === undefined || (refused && given.zone.slopeDegSteep <= limitDeg)) return undefined
+  return closeCall(given.zone, limitDeg, `for ${coverNames[kind]}`)
 }
 
 function openTo(cover: CoverKind, options: readonly CoverOption[]): boolean {

@@ -15,6 +15,8 @@ export interface CoverOption {
   readonly fitness: Account
   /** Warnings that go with it: the usual caution, whom to ask. */
   readonly cautions: readonly Caution[]
+  /** Said when the error of the slope could put the zone on the other side of this cover's limit. */
+  readonly closeCall?: string | undefined
 }
 
 export interface Caution {
@@ -68,6 +70,8 @@ export interface MachineVerdict {
   readonly allowed: boolean
   readonly because: string
   readonly source: string
+  /** Said when the error of the slope could put the zone on the other side of the machine's limit. */
+  readonly closeCall?: string | undefined
 }
 
 /** What the cover stage needs to know of a zone. */
@@ -78,6 +82,8 @@ export interface CoverFacts {
   readonly slopeDegMean: number
   /** Nine tenths of the zone are no steeper [°]. */
   readonly slopeDegSteep: number
+  /** Standard error of the steep figure [°]; undefined where nothing is known of it. */
+  readonly slopeSdDegSteep?: number | undefined
   readonly slopeAreaM2: number
   readonly planAreaM2: number
   /** Wetness score, 0 parched to 100 soaked. */

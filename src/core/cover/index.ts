@@ -18,6 +18,7 @@ export {
   type CoverTables,
   type Machine,
 } from './cover.schema'
+export { closeCall } from './close-call'
 export { coverOf } from './cover-of'
 export { machineOf } from './machines'
 export { refusalOf, workLimit } from './refusals'

@@ -1,3 +1,4 @@
+import { closeCall } from './close-call'
 import type { CoverBrief, CoverFacts, MachineVerdict } from './cover.types'
 import type { CoverTables, Machine } from './cover.schema'
 
@@ -65,6 +66,7 @@ function verdictOn(zone: CoverFacts, machine: Machine, plateDeg: number | undefi
     allowed,
     because: `${comparison(zone, machine, limitDeg)} ${whose(machine, plateDeg)}`,
     source: plateDeg === undefined ? machine.source : 'yours',
+    closeCall: closeCall(zone, limitDeg, `of the ${machine.name.toLowerCase()}`),
   }
 }
 
