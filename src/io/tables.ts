@@ -9,6 +9,7 @@ import soilClasses from '#data/soil/classes'
 import soilCompaction from '#data/soil/compaction'
 import soilDrainage from '#data/soil/drainage'
 import soilErodibility from '#data/soil/erodibility'
+import surveyAdvice from '#data/survey/advice'
 import surveyAllowables from '#data/survey/allowables'
 import surveyAssumed from '#data/survey/assumed'
 import surveyMethods from '#data/survey/methods'
@@ -36,7 +37,11 @@ import { loadSources } from './source-table'
  */
 export function loadTables(): Tables {
   return {
-    survey: surveyTablesSchema.parse({ methods: surveyMethods, allowables: surveyAllowables }),
+    survey: surveyTablesSchema.parse({
+      methods: surveyMethods,
+      allowables: surveyAllowables,
+      advice: surveyAdvice,
+    }),
     assumed: assumedMethodsSchema.parse(surveyAssumed),
     soil: soilTablesSchema.parse({
       classes: soilClasses,

@@ -18,7 +18,9 @@ const head = {
   id: z.string().min(1).describe('name of the book, used once'),
   name: z.string().min(1).max(120).describe('what the book is called'),
   on: day,
-  unit: z.enum(['m', 'cm', 'ft', 'ft-in']).describe('unit the readings were written in; stored in metres'),
+  unit: z
+    .enum(['m', 'cm', 'ft', 'ft-in', 'us-ft'])
+    .describe('unit the readings were written in; stored in metres. us-ft is the US survey foot'),
 }
 const place = {
   distanceM: metre.optional().describe('plan distance from the start of the line [m]'),
@@ -45,6 +47,9 @@ const levelBookSchema = z.strictObject({
           .describe('back sight: on a point of known level [m]; an inverted staff is negative'),
         interM: staff.optional().describe('intermediate sight [m]'),
         foreM: staff.optional().describe('fore sight: the last before the level is moved [m]'),
+        handLevelM: metre
+          .optional()
+          .describe('level as worked out by hand in the book [m]; only compared with ours'),
         ...place,
         remark,
       }),

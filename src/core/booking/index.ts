@@ -7,3 +7,19 @@ export {
   type StringBook,
 } from './booking.schema'
 export { surveyTablesSchema, type Allowable, type SurveyMethod, type SurveyTables } from './methods.schema'
+export { FOOT_M, lengthFromText, lengthToText, type WrittenUnit } from './written-length'
+export { reduceLevelBook } from './reduce-level-book'
+export type {
+  BookCheck,
+  BookClosing,
+  BookStation,
+  ReducedLevelBook,
+  ReducedLevelLine,
+} from './reduced-book.types'
+export { stationsOf } from './book-stations'
+export { fromTheTop } from './turned-stations'
+export { markedLevelsOf, type MarkedLevels } from './marked-levels'
+export { bookSdM, pointSdsM } from './book-error'
+export { methodOfBook } from './method-of-book'
+export { professionalAdvice } from './professional-advice'
+export { trueBearing } from './true-bearing'
