@@ -24,9 +24,12 @@ interface Attribute {
  *
  * @param entity - an INSERT with its attributes
  * @param layer - where doubts are counted
- * @returns the point; undefined when its place cannot be read
+ * @returns the point; that it has no level (a mere sign); undefined when its place cannot be read
  */
-export function blockPoint({ head, children }: DxfEntity, layer: DxfLayer): DxfPoint | undefined {
+export function blockPoint(
+  { head, children }: DxfEntity,
+  layer: DxfLayer,
+): DxfPoint | 'no level' | undefined {
   const written = placeOf(head, 10)
   if (!written) return undefined
   const place = inDrawing(head, written)
@@ -37,13 +40,14 @@ export function blockPoint({ head, children }: DxfEntity, layer: DxfLayer): DxfP
   const mark = textUnder(attributes, MARK_TAG)
   const code = textUnder(attributes, CODE_TAG) ?? layer.name.slice(0, LONGEST_NAME)
   const levelM = levelOf(attributes, place.levelM, layer)
+  if (levelM === undefined) return 'no level'
   return { ...(mark && { mark }), ...(code && { code }), ...place, levelM }
 }
 
 /** The level a block is drawn at is exact; its attribute may be rounded, and counts where the drawing is flat. */
-function levelOf(attributes: readonly Attribute[], drawnAt: number, layer: DxfLayer): number {
+function levelOf(attributes: readonly Attribute[], drawnAt: number, layer: DxfLayer): number | undefined {
   const stated = statedLevel(attributes)
-  if (stated === undefined) return drawnAt
+  if (stated === undefined) return drawnAt === 0 ? undefined : drawnAt
   if (drawnAt === 0) {
     count(layer, 'level from attribute')
     return stated

@@ -1,4 +1,5 @@
 import type { Problem } from '#core/units'
+import { plainText } from './dxf-text'
 import { eachRecord, flagsOf, valueOf, type DxfRecord } from './dxf-records'
 
 /** An entity with what hangs on it: vertices of a polyline, attributes of a block. */
@@ -12,6 +13,8 @@ export interface Drawing {
   /** Number of the unit ($INSUNITS); undefined when the drawing names none. */
   readonly unitCode: number | undefined
   readonly entities: readonly DxfEntity[]
+  /** Layers that are switched off or frozen, in capitals. */
+  readonly hiddenLayers: ReadonlySet<string>
   /** Entities on sheets of paper, which are no part of the ground. */
   readonly onPaper: number
 }
@@ -21,6 +24,7 @@ interface Sheet {
   unitCode: number | undefined
   open: { head: DxfRecord; children: DxfRecord[] } | undefined
   readonly entities: DxfEntity[]
+  readonly hiddenLayers: Set<string>
   onPaper: number
   entitiesSeen: boolean
 }
@@ -40,6 +44,7 @@ export function readDrawing(text: string): Drawing | Problem {
     unitCode: undefined,
     open: undefined,
     entities: [],
+    hiddenLayers: new Set(),
     onPaper: 0,
     entitiesSeen: false,
   }
@@ -51,7 +56,8 @@ export function readDrawing(text: string): Drawing | Problem {
       what: 'The file holds no section of entities, which is where a DXF keeps its drawing.',
       mend: 'Save the whole drawing as DXF (text).',
     }
-  return { unitCode: sheet.unitCode, entities: sheet.entities, onPaper: sheet.onPaper }
+  const { unitCode, entities, hiddenLayers, onPaper } = sheet
+  return { unitCode, entities, hiddenLayers, onPaper }
 }
 
 function take(record: DxfRecord, sheet: Sheet): void {
@@ -63,6 +69,13 @@ function take(record: DxfRecord, sheet: Sheet): void {
     close(sheet)
     sheet.section = ''
   } else if (sheet.section === 'ENTITIES') takeEntity(record, sheet)
+  else if (sheet.section === 'TABLES' && record.type === 'LAYER') takeLayer(record, sheet)
+}
+
+/** A negative colour switches a layer off; flag 1 freezes it. */
+function takeLayer(record: DxfRecord, sheet: Sheet): void {
+  const hidden = flagsOf(record, 62) < 0 || (flagsOf(record, 70) & 1) !== 0
+  if (hidden) sheet.hiddenLayers.add(plainText((valueOf(record, 2) ?? '').trim()).toUpperCase())
 }
 
 /** Vertices and attributes belong to the entity before them, up to its end mark. */

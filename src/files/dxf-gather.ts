@@ -37,7 +37,8 @@ function gatherPoint({ head }: DxfEntity, layer: DxfLayer): void {
 
 function gatherBlock(entity: DxfEntity, layer: DxfLayer): void {
   const point = blockPoint(entity, layer)
-  if (point) layer.blocks.push(point)
+  if (point === 'no level') count(layer, 'block without level')
+  else if (point) layer.blocks.push(point)
   else count(layer, 'unreadable')
 }
 

@@ -11,6 +11,8 @@ export interface DxfLine {
 /** What one layer holds that may be ground. */
 export interface DxfLayer {
   readonly name: string
+  /** Whether the drawing shows it: switched off and frozen layers may hold old work. */
+  readonly hidden: boolean
   readonly points: DxfPoint[]
   readonly blocks: DxfPoint[]
   readonly texts: DxfPoint[]
@@ -30,13 +32,20 @@ export type DxfCount =
   | 'flat face'
   | 'level from attribute'
   | 'attribute differs'
+  | 'block without level'
   | 'whole number'
 
 /** The layers of a drawing; names that differ only in capitals are one layer. */
 export class DxfLayers {
+  private readonly hidden: ReadonlySet<string>
   readonly all = new Map<string, DxfLayer>()
   /** Entities that are not read, by type and layer. */
   readonly ignored = new Map<string, number>()
+
+  /** Takes the names of hidden layers, in capitals. */
+  constructor(hidden: ReadonlySet<string>) {
+    this.hidden = hidden
+  }
 
   layer(name: string): DxfLayer {
     const key = name.toUpperCase()
@@ -44,6 +53,7 @@ export class DxfLayers {
     if (known) return known
     const layer: DxfLayer = {
       name,
+      hidden: this.hidden.has(key),
       points: [],
       blocks: [],
       texts: [],

@@ -27,7 +27,8 @@ export function layerParts(layer: DxfLayer): LayerParts {
     lines.part,
     facePart(layer),
   ].flatMap((part) => (part ? [{ ...part, id: `${part.id}:${layer.name}` }] : []))
-  return { parts, notes: [...notesOf(layer), ...lines.notes], doubts: [...doubtsOf(layer), ...lines.doubts] }
+  const notes = [...noteHidden(layer), ...notesOf(layer), ...lines.notes]
+  return { parts, notes, doubts: [...doubtsOf(layer), ...lines.doubts] }
 }
 
 function pointPart(id: string, name: string, points: readonly DxfPoint[]): SurveyPart | undefined {
@@ -104,15 +105,16 @@ function boundaryOf({ name, lines }: DxfLayer): SurveyPart['boundary'] {
 function notesOf(layer: DxfLayer): string[] {
   const of = (what: Parameters<typeof layer.counts.get>[0]) => layer.counts.get(what) ?? 0
   const said: readonly (readonly [number, string])[] = [
-    [of('unreadable'), 'entities whose coordinates cannot be read are left out'],
-    [of('other text'), 'texts that are no level are left out'],
-    [of('bulge'), 'polylines with arcs are read as straight from corner to corner'],
-    [of('flat face'), 'faces with fewer than three corners apart are left out'],
-    [of('level from attribute'), 'blocks take the level that their attribute states, as they are drawn at 0'],
+    [of('unreadable'), 'left out, entities whose coordinates cannot be read'],
+    [of('other text'), 'left out, texts that are no level'],
+    [of('block without level'), 'left out, blocks without a level'],
+    [of('bulge'), 'read as straight from corner to corner, polylines with arcs'],
+    [of('flat face'), 'left out, faces with fewer than three corners apart'],
+    [of('level from attribute'), 'given the level that their attribute states, blocks drawn at 0'],
   ]
   return said
     .filter(([count]) => count > 0)
-    .map(([count, what]) => `Layer "${layer.name}": ${count} ${what}.`)
+    .map(([count, what]) => `Layer "${layer.name}": ${what}: ${count}.`)
 }
 
 function doubtsOf(layer: DxfLayer): Doubt[] {
@@ -140,6 +142,9 @@ function textDoubt(layer: DxfLayer): Doubt {
     mend: 'Use them only if these numbers are levels and no layer of points has them.',
   }
 }
+
+const noteHidden = (layer: DxfLayer) =>
+  layer.hidden ? [`Layer "${layer.name}" is switched off or frozen in the drawing, but read.`] : []
 
 const flatDoubt = (layer: DxfLayer): Doubt => ({
   about: 'levels',

@@ -1,5 +1,5 @@
 import { valueOf, valuesOf, type DxfRecord } from './dxf-records'
-import { numberOf } from './xml-numbers'
+import { numberOf } from './written-numbers'
 
 /** A place in a drawing, in its own unit. */
 export interface DxfPlace {

@@ -40,6 +40,7 @@ const otherUnits = new Map([
  */
 export function dxfUnit(code: number | undefined): { unit: LengthUnit | undefined; doubts: Doubt[] } {
   const unit = code === undefined ? undefined : lengthUnits.get(code)
+  if (unit === 'in') return { unit, doubts: [inchDoubt] }
   if (code === undefined || code === 0 || unit !== undefined) return { unit, doubts: [] }
   const name = otherUnits.get(code) ?? `a unit with the number ${code}`
   return {
@@ -53,4 +54,11 @@ export function dxfUnit(code: number | undefined): { unit: LengthUnit | undefine
       },
     ],
   }
+}
+
+const inchDoubt: Doubt = {
+  about: 'unit',
+  where: '$INSUNITS',
+  what: 'The drawing says inches, which many programs write without meaning it.',
+  mend: 'Check a distance you know, and say which unit its coordinates really are in.',
 }

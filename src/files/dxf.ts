@@ -34,7 +34,7 @@ export function readDxf(text: string): Outcome<SurveyRead> {
 }
 
 function readEntities(drawing: Drawing): Outcome<SurveyRead> {
-  const layers = new DxfLayers()
+  const layers = new DxfLayers(drawing.hiddenLayers)
   for (const entity of drawing.entities) gather(entity, layers)
   const read = [...layers.all.values()].map(layerParts)
   const capped = read.flatMap(({ parts }) => parts).map(withinCaps)

@@ -1,6 +1,6 @@
 import type { NamedPoints } from './land-xml-source'
 import type { SurveyPart } from './survey-read.types'
-import { numbersIn } from './xml-numbers'
+import { numbersIn } from './written-numbers'
 import { attributeOf, childrenOf, textOf, type XmlValue } from './xml-tree'
 
 type Point = SurveyPart['points'][number]
@@ -55,14 +55,14 @@ function groupOf(list: XmlValue, row: number, named: NamedPoints): PointGroup {
   const kept = raised.length > 0 ? raised : levelled
   const name = attributeOf(list, 'name') ?? attributeOf(list, 'desc') ?? 'Survey points'
   const said: readonly (readonly [number, string])[] = [
-    [elements.length - placed.length, 'survey points without a readable place are left out'],
-    [placed.length - levelled.length, 'survey points without a level are left out'],
-    [levelled.length - kept.length, 'survey points with a level of exactly 0 are no ground and left out'],
+    [elements.length - placed.length, 'left out, survey points without a readable place'],
+    [placed.length - levelled.length, 'left out, survey points without a level'],
+    [levelled.length - kept.length, 'left out, survey points with a level of exactly 0, which are no ground'],
   ]
   return {
     name: row > 0 && name === 'Survey points' ? `Survey points ${row + 1}` : name,
     points: kept.map((point) => ({ ...point, levelM: point.levelM ?? 0 })),
-    notes: said.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}.`),
+    notes: said.filter(([count]) => count > 0).map(([count, what]) => `${what}: ${count}.`),
   }
 }
 

@@ -1,6 +1,6 @@
 import { lineKind, namesWall } from './line-kind'
 import type { SurveyPart } from './survey-read.types'
-import { numberOf, numbersIn } from './xml-numbers'
+import { numberOf, numbersIn } from './written-numbers'
 import { attributeOf, childrenOf, textOf, type XmlValue } from './xml-tree'
 
 type Point = SurveyPart['points'][number]
@@ -37,7 +37,8 @@ const LONGEST_NAME = 60
  */
 export function sourceData(surface: XmlValue, named: NamedPoints): SourceData {
   const notes: string[] = []
-  const sources = childrenOf(surface, 'SourceData')
+  // The schema keeps them under SourceData; some programs write them beside the faces.
+  const sources = [...childrenOf(surface, 'SourceData'), ...childrenOf(surface, 'Definition'), surface]
   const groups = (group: string, one: string) =>
     sources.flatMap((source) => childrenOf(source, group)).flatMap((list) => childrenOf(list, one))
   const lines = [
@@ -71,10 +72,10 @@ function linesOf(elements: readonly XmlValue[], named: NamedPoints, notes: strin
       },
     ]
   })
-  if (unread > 0) notes.push(`${unread} breaklines without two readable points are left out.`)
+  if (unread > 0) notes.push(`left out, breaklines without two readable points: ${unread}.`)
   if (walls > 0)
     notes.push(
-      `${walls} breaklines are called walls but give one level along the line: they are read as edges. Draw the wall with the level of each side where it matters.`,
+      `breaklines called walls that give one level along the line, read as edges: ${walls}. Draw the wall with the level of each side where it matters.`,
     )
   return lines
 }
@@ -83,29 +84,26 @@ function linesOf(elements: readonly XmlValue[], named: NamedPoints, notes: strin
 function contoursOf(elements: readonly XmlValue[], notes: string[]): Line[] {
   let unread = 0
   const lines = elements.flatMap((element): Line[] => {
-    const levelM = numberOf(attributeOf(element, 'elev') ?? '')
-    const vertices = levelM === undefined ? [] : (placesOf(element, new Map()) ?? [])
-    if (levelM === undefined || vertices.length < 2) {
+    const elev = numberOf(attributeOf(element, 'elev') ?? '')
+    const vertices = (placesOf(element, new Map()) ?? []).flatMap((at) => {
+      const levelM = elev ?? at.levelM
+      return levelM === undefined ? [] : [{ ...at, levelM }]
+    })
+    const [first] = vertices
+    if (first === undefined || vertices.length < 2) {
       unread++
       return []
     }
-    return [
-      {
-        id: '',
-        kind: 'edge',
-        name: `contour ${levelM}`,
-        vertices: vertices.map((at) => ({ ...at, levelM })),
-      },
-    ]
+    return [{ id: '', kind: 'edge', name: `contour ${first.levelM}`, vertices }]
   })
-  if (unread > 0) notes.push(`${unread} contours without a level or two readable points are left out.`)
+  if (unread > 0) notes.push(`left out, contours without a level or two readable points: ${unread}.`)
   return lines
 }
 
 function pointsOf(list: XmlValue, named: NamedPoints, notes: string[]): Point[] {
   const places = placesOf(list, named)
   if (places === undefined) {
-    notes.push('A list of measured points that holds something other than numbers is left out.')
+    notes.push('left out, a list of measured points that holds something other than numbers.')
     return []
   }
   const code = (attributeOf(list, 'code') ?? attributeOf(list, 'name'))?.slice(0, LONGEST_NAME)
@@ -113,7 +111,7 @@ function pointsOf(list: XmlValue, named: NamedPoints, notes: string[]): Point[] 
     place.levelM === undefined ? [] : [{ ...place, levelM: place.levelM, ...(code && { code }) }],
   )
   if (points.length < places.length)
-    notes.push(`${places.length - points.length} measured points without a level are left out.`)
+    notes.push(`left out, measured points without a level: ${places.length - points.length}.`)
   return points
 }
 
@@ -126,14 +124,14 @@ function boundaryOf(
   const kindOf = (element: XmlValue) => (attributeOf(element, 'bndType') ?? 'outer').toLowerCase()
   const rings = elements.map((element) => ({ kind: kindOf(element), ring: placesOf(element, named) ?? [] }))
   const unread = rings.filter(({ ring }) => ring.length < 3).length
-  if (unread > 0) notes.push(`${unread} boundaries without three readable points are left out.`)
+  if (unread > 0) notes.push(`left out, boundaries without three readable points: ${unread}.`)
   const whole = rings.filter(({ ring }) => ring.length >= 3)
   const outer = whole.filter(({ kind }) => kind === 'outer')
-  if (outer.length > 1) notes.push(`The file gives ${outer.length} outer boundaries; the first is taken.`)
+  if (outer.length > 1) notes.push(`of ${outer.length} outer boundaries the first is taken.`)
   const others = whole.length - outer.length
   if (others > 0)
     notes.push(
-      `${others} inner boundaries (parts that are hidden or no ground) are not read: draw them as holes of the plot.`,
+      `not read, inner boundaries (parts that are hidden or no ground): ${others}. Draw them as holes of the plot.`,
     )
   return outer[0] && opened(outer[0].ring)
 }

@@ -1,5 +1,6 @@
+import type { NamedPoints } from './land-xml-source'
 import type { SurveyPart } from './survey-read.types'
-import { numbersIn } from './xml-numbers'
+import { numbersIn } from './written-numbers'
 import { attributeOf, childrenOf, textOf, type XmlValue } from './xml-tree'
 
 type Point = SurveyPart['points'][number]
@@ -24,23 +25,24 @@ interface Tally {
  * Reads the definition of a LandXML surface: faces of three or four points whose ids are local to it.
  *
  * @param definition - its Definition element
+ * @param named - survey points of the file by name, for corners given by reference
  * @returns the faces that are ground and the points they use; all points where it has no faces
  */
-export function surfaceFaces(definition: XmlValue): SurfaceFaces {
+export function surfaceFaces(definition: XmlValue, named: NamedPoints): SurfaceFaces {
   const tally: Tally = { badPoints: 0, twice: 0, invisible: 0, lost: 0, squares: 0 }
-  const { points, rowOf } = pointsById(definition, tally)
+  const { points, rowOf } = pointsById(definition, named, tally)
   const written = childrenOf(definition, 'Faces').flatMap((faces) => childrenOf(faces, 'F'))
   const faces = written.flatMap((face) => trianglesOf(face, rowOf, tally))
   const used = written.length === 0 ? { points, faces, unused: 0 } : onlyUsed(points, faces)
   return { points: used.points, faces: used.faces, notes: notesOf(tally, used.unused) }
 }
 
-function pointsById(definition: XmlValue, tally: Tally) {
+function pointsById(definition: XmlValue, named: NamedPoints, tally: Tally) {
   const points: Point[] = []
   const rowOf = new Map<string, number>()
   for (const list of childrenOf(definition, 'Pnts'))
     for (const element of childrenOf(list, 'P')) {
-      const point = northingFirst(element)
+      const point = northingFirst(element) ?? referred(element, named)
       const id = attributeOf(element, 'id')
       if (point === undefined) tally.badPoints++
       else if (id !== undefined && rowOf.has(id)) tally.twice++
@@ -60,8 +62,13 @@ function northingFirst(element: XmlValue): Point | undefined {
   return { eastM, northM, levelM }
 }
 
+function referred(element: XmlValue, named: NamedPoints): Point | undefined {
+  const { levelM, ...place } = named.get(attributeOf(element, 'pntRef') ?? '') ?? {}
+  return levelM === undefined || !('eastM' in place) ? undefined : { ...place, levelM }
+}
+
 function trianglesOf(face: XmlValue, rowOf: ReadonlyMap<string, number>, tally: Tally): Face[] {
-  if (attributeOf(face, 'i') === '1') {
+  if (/^(1|true)$/i.test(attributeOf(face, 'i') ?? '')) {
     tally.invisible++
     return []
   }
@@ -99,12 +106,12 @@ function onlyUsed(points: readonly Point[], faces: readonly Face[]) {
 
 function notesOf(tally: Tally, unused: number): string[] {
   const said: readonly (readonly [number, string])[] = [
-    [tally.badPoints, 'points that do not hold a northing, an easting and a level are left out'],
-    [tally.twice, 'points with an id that an earlier point has are left out'],
-    [tally.invisible, 'faces marked invisible are no ground and left out'],
-    [tally.lost, 'faces that name points which are not there, or one point twice, are left out'],
-    [unused, 'points that no visible face stands on are left out'],
-    [tally.squares, 'faces with four corners are cut into two triangles each'],
+    [tally.badPoints, 'left out, points that do not hold a northing, an easting and a level'],
+    [tally.twice, 'left out, points with an id that an earlier point has'],
+    [tally.invisible, 'left out, faces marked invisible, which are no ground'],
+    [tally.lost, 'left out, faces that name points which are not there or one point twice'],
+    [unused, 'left out, points that no visible face stands on'],
+    [tally.squares, 'cut into two triangles each, faces with four corners'],
   ]
-  return said.filter(([count]) => count > 0).map(([count, what]) => `${count} ${what}.`)
+  return said.filter(([count]) => count > 0).map(([count, what]) => `${what}: ${count}.`)
 }

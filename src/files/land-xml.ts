@@ -65,7 +65,7 @@ function readRoot(root: XmlValue): Outcome<SurveyRead> {
 
 function surfacePart(surface: XmlValue, row: number, named: NamedPoints): ReadPart {
   const name = attributeOf(surface, 'name') ?? attributeOf(surface, 'desc') ?? `Surface ${row + 1}`
-  const drawn = childrenOf(surface, 'Definition').map(surfaceFaces)
+  const drawn = childrenOf(surface, 'Definition').map((definition) => surfaceFaces(definition, named))
   const source = sourceData(surface, named)
   const notes = [...drawn.flatMap((one) => one.notes), ...source.notes].map(
     (note) => `Surface "${name}": ${note}`,

@@ -35,9 +35,13 @@ export function withinCaps(part: SurveyPart): { part: SurveyPart | undefined; no
 /** Parts with ids used once: later ones of a name get a number. */
 export function partIds(parts: readonly SurveyPart[]): SurveyPart[] {
   const used = new Set<string>()
+  const copies = new Map<string, number>()
   return parts.map((part) => {
-    let id = part.id
-    for (let copy = 2; used.has(id); copy++) id = `${part.id}#${copy}`
+    let copy = copies.get(part.id) ?? 0
+    const numbered = () => (++copy === 1 ? part.id : `${part.id}#${copy}`)
+    let id = numbered()
+    while (used.has(id)) id = numbered()
+    copies.set(part.id, copy)
     used.add(id)
     return { ...part, id }
   })
