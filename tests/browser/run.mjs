@@ -171,7 +171,12 @@ test('axe finds nothing in the field book, the plan, the tables, and a level boo
     await settled(page)
     const pages = [
       'Levels',
-      'House, trees, walls',
+      'Lines',
+      'Outline and holes',
+      'Sections',
+      'Around the plot',
+      'Accuracy',
+      'Backdrop',
       'Soil',
       'Climate',
       'Place',

@@ -15,7 +15,14 @@ export function usePlanEdit() {
   function edit(what: string, change: (plan: Plan) => unknown): boolean {
     if (!store.plan) return false
     const checked = openPlan(JSON.stringify(change(store.plan)))
-    return settle(what, checked)
+    return settle(what, checked.ok ? { ok: true, value: samePicture(store.plan, checked.value) } : checked)
+  }
+
+  /** The same for a change that may be refused before it is checked. */
+  function apply(what: string, change: (plan: Plan) => Outcome<Plan>): boolean {
+    if (!store.plan) return false
+    const changed = change(store.plan)
+    return changed.ok ? edit(what, () => changed.value) : settle(what, changed)
   }
 
   /** The same for a change that may already have been refused. */
@@ -25,5 +32,12 @@ export function usePlanEdit() {
     return outcome.ok
   }
 
-  return { problems, edit, settle }
+  return { problems, edit, apply, settle }
+}
+
+/** The steps of undo share one copy of a picture, which may be megabytes long. */
+function samePicture(before: Plan, after: Plan): Plan {
+  const [old, now] = [before.survey.backdrop, after.survey.backdrop]
+  if (!old || !now || old.dataUrl !== now.dataUrl) return after
+  return { ...after, survey: { ...after.survey, backdrop: { ...now, dataUrl: old.dataUrl } } }
 }

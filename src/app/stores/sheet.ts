@@ -1,5 +1,6 @@
 import { defineStore } from 'pinia'
 import { ref, shallowRef } from 'vue'
+import type { SubjectId } from '../edits/subject.types'
 import type { Asked } from './asked'
 
 /** The seven questions, in the order of their keys. */
@@ -18,7 +19,12 @@ export type QuestionId = (typeof questions)[number]['id']
 /** The pages of the field book, where what was measured and said is changed. */
 export const deskPages = [
   { id: 'survey', name: 'Levels' },
-  { id: 'around', name: 'House, trees, walls' },
+  { id: 'lines', name: 'Lines' },
+  { id: 'outline', name: 'Outline and holes' },
+  { id: 'sections', name: 'Sections' },
+  { id: 'around', name: 'Around the plot' },
+  { id: 'accuracy', name: 'Accuracy' },
+  { id: 'backdrop', name: 'Backdrop' },
   { id: 'soil', name: 'Soil' },
   { id: 'climate', name: 'Climate' },
   { id: 'site', name: 'Place' },
@@ -38,6 +44,10 @@ export const useSheetStore = defineStore('sheet', () => {
   /** Which account the level book shows. */
   const asked = shallowRef<Asked>()
   const month = ref(new Date().getMonth())
+  /** What is worked on on the plan. */
+  const subject = ref<SubjectId | 'zones'>('zones')
+  /** What is picked on the plan, besides zones. */
+  const placed = shallowRef<{ readonly subject: SubjectId; readonly id: string }>()
   /** The plan fills the sheet and the section is a strip above it. */
   const planLarge = ref(false)
   /** Page of the field book that lies open under the drawing. */
@@ -55,14 +65,38 @@ export const useSheetStore = defineStore('sheet', () => {
     asked.value = undefined
   }
 
+  /** Opens the plan to work on something. */
+  function workOn(id: SubjectId | 'zones'): void {
+    subject.value = id
+    planLarge.value = true
+  }
+
   /** Everything as when a plan is first laid out. */
   function clear(): void {
     turnTo('ground')
     zoneId.value = undefined
     rodM.value = undefined
+    subject.value = 'zones'
+    placed.value = undefined
     planLarge.value = false
     desk.value = undefined
   }
 
-  return { question, zoneId, rodM, asked, month, planLarge, desk, tables, yearKind, years, turnTo, clear }
+  return {
+    question,
+    zoneId,
+    rodM,
+    asked,
+    month,
+    subject,
+    placed,
+    planLarge,
+    desk,
+    tables,
+    yearKind,
+    years,
+    turnTo,
+    workOn,
+    clear,
+  }
 })
