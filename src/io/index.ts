@@ -12,6 +12,7 @@ export {
   type LevelColumns,
 } from './level-columns'
 export { guessProfileColumns, levelsFromTable, stationsFromTable, type ProfileColumns } from './levels-table'
+export { declinationAt, type Declination } from './declination'
 export { readAsciiGrid, writeAsciiGrid } from './ascii-grid'
 export { MOST_CELLS, parseAsciiGrid, type AsciiGrid } from './ascii-grid-text'
 export { writeCalendar, type CalendarDay, type CalendarEntry } from './calendar-file'
