@@ -1,4 +1,4 @@
-import { accuracyOf, measuringErrors, type Accuracy } from '#core/accuracy'
+import { accuracyOf, measuringErrors, type Accuracy, type MeasuringErrors } from '#core/accuracy'
 import { climateYear, sunRatios, type MonthClimate } from '#core/climate'
 import { ruralLinke, sunOnGround, type SunOnGround } from '#core/sun'
 import type { Surface } from '#core/survey'
@@ -7,6 +7,7 @@ import type { Outcome, Twelve } from '#core/units'
 import type { Step } from './derive'
 import type { Plan } from './plan.schema'
 import { plotSurface } from './plot-surface'
+import type { Tables } from './tables.types'
 import type { Means } from './zone-stages'
 
 /** Share of light that grass and soil throw back [1]; common practice (Duffie & Beckman give 0.2 for ground without snow). */
@@ -39,15 +40,7 @@ export function* groundStages(plan: Plan, { tables, memory }: Means): Generator<
     terrainOf(surface, survey.sectionLine),
   )
   const accuracy = memory.run('accuracy', [surface, terrain, survey.ground, survey.accuracy], () =>
-    accuracyOf(
-      surface,
-      terrain,
-      survey.ground,
-      measuringErrors(survey.ground, survey.accuracy, {
-        methods: tables.survey.methods,
-        assumed: tables.assumed,
-      }),
-    ),
+    accuracyOf(surface, terrain, survey.ground, measuringOf(plan, tables)),
   )
   yield { stage: 'sun', done: 0.25 }
   const { latitudeDeg, elevationM } = site
@@ -65,4 +58,12 @@ export function* groundStages(plan: Plan, { tables, memory }: Means): Generator<
     sunRatios(sun, climate, terrain.slopeDeg, GROUND_ALBEDO),
   )
   return { ok: true, value: { surface, terrain, accuracy, sun, climate, sunRatio } }
+}
+
+/** How well the points of a plan were measured. */
+export function measuringOf({ survey }: Plan, tables: Tables): MeasuringErrors {
+  return measuringErrors(survey.ground, survey.accuracy, {
+    methods: tables.survey.methods,
+    assumed: tables.assumed,
+  })
 }

@@ -7,7 +7,7 @@ import { zoneMeans, type ZoneFacts } from '#core/zones'
 import { aroundOf } from './around-stage'
 import type { Step } from './derive'
 import type { Findings, ZoneFindings } from './findings.types'
-import type { Ground } from './ground-stages'
+import { measuringOf, type Ground } from './ground-stages'
 import { fallsTowardsHouse, houseSights } from './house-sight'
 import type { Plan } from './plan.schema'
 import { cautionsOf, toSettle } from './settle'
@@ -73,13 +73,8 @@ function judgeZones(
   const heights = meanOf(terrain.heightAboveFootM)
   const levels = meanOf(surface.levelM)
   const slopeErrors = zoneSlopeErrors(
-    {
-      zoneOfCell: zoning.zoneOfCell,
-      share: surface.share,
-      slopeDeg: terrain.slopeDeg,
-      slopeSdDeg: accuracy.slopeSdDeg,
-    },
-    zoning.zones.length,
+    { zoneOfCell: zoning.zoneOfCell, count: zoning.zones.length, surface, slopeDeg: terrain.slopeDeg },
+    { ground: plan.survey.ground, errors: measuringOf(plan, tables), accuracy },
   )
   return zoning.zones.map((zone, index) => {
     const slopeError = slopeErrors[index]

@@ -73,6 +73,21 @@ export function sumGradients(sum: GradientSum, window: Window, cell: number): vo
     }
 }
 
+/**
+ * The gradient that a sum over points comes to.
+ *
+ * @param weights - weights of the points [1/m]: the sum's own, east or north
+ * @param sum - the points
+ * @param table - their levels
+ * @returns rise per metre [m/m]
+ */
+export function gradientOf(weights: Float64Array, sum: GradientSum, table: TriangleTable): number {
+  const first = table.levelM[sum.points[0]!]!
+  let gradient = 0
+  for (let at = 0; at < sum.count; at++) gradient += weights[at]! * (table.levelM[sum.points[at]!]! - first)
+  return gradient
+}
+
 // Whether all eight cells around lie in the plot, and not all under the cell's own triangle.
 function mixed({ frame, triangleOf, share }: Window, cell: number, own: number): boolean {
   const column = cell % frame.columns

@@ -1,6 +1,6 @@
 export type { Accuracy } from './accuracy.types'
 export { assumedMethodsSchema, type AssumedMethods } from './assumed.schema'
 export { accuracyOf } from './accuracy-of'
-export { measuringErrors } from './measuring-errors'
+export { measuringErrors, type MeasuringErrors } from './measuring-errors'
 export { withinReach } from './within-reach'
 export { zoneSlopeErrors, type SlopeError } from './zone-slope-errors'

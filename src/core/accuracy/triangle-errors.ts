@@ -3,14 +3,14 @@ import { bendPoints } from './bend-points'
 import type { CellErrors } from './cell-errors.types'
 import { fitRoughness } from './fit-roughness'
 import { gradientBetween } from './gradient-between'
-import { gradientSum, sumGradients, type GradientSum, type Window } from './gradient-sum'
+import { gradientOf, gradientSum, sumGradients, type GradientSum, type Window } from './gradient-sum'
 import { gradientSupportM } from './gradient-support'
 import { leaveOneOut } from './leave-one-out'
 import type { MeasuringErrors } from './measuring-errors'
 import { unitVariogram } from './power-variogram'
 import { slopeErrorDeg } from './slope-error'
 import { triangleOfCells } from './triangle-of-cells'
-import { cornerWeight, triangleTable, type TriangleTable } from './triangle-table'
+import { cornerWeight, triangleTable } from './triangle-table'
 import { markWalls } from './wall-cells'
 
 /**
@@ -61,13 +61,6 @@ interface Place {
   readonly eastM: number
   readonly northM: number
   readonly cell: number
-}
-
-function gradientOf(weights: Float64Array, sum: GradientSum, table: TriangleTable): number {
-  const first = table.levelM[sum.points[0]!]!
-  let gradient = 0
-  for (let at = 0; at < sum.count; at++) gradient += weights[at]! * (table.levelM[sum.points[at]!]! - first)
-  return gradient
 }
 
 function gradientErrors(
