@@ -1,5 +1,8 @@
 import type { SurveyFormat } from './survey-read.types'
 
+/** Formats that are text. */
+type TextFormat = Exclude<SurveyFormat, 'geotiff'>
+
 /** Kinds of files that are often taken for a survey, each with what to do instead. */
 const foreign: readonly {
   readonly starts: readonly number[]
@@ -71,7 +74,7 @@ export function isTiff(bytes: Uint8Array): boolean {
 }
 
 /** How each kind of text begins, looked for in this order. */
-const beginnings: readonly { readonly format: SurveyFormat; readonly begins: RegExp }[] = [
+const beginnings: readonly { readonly format: TextFormat; readonly begins: RegExp }[] = [
   { format: 'ascii-grid', begins: /^\s*(ncols|nrows|[xy]ll(corner|center)|cellsize|dx|dy)\s+[-+\d.]/i },
   { format: 'dxf', begins: /^\s*(999[^\S\n]*\n[^\n]*\n\s*)*0[^\S\n]*\n\s*SECTION\s*\n/i },
   { format: 'geojson', begins: /^\s*[{[]\s*["}\]{[]/ },
@@ -86,7 +89,7 @@ const LOOKED_AT = 4000
  * @param text - the file, decoded
  * @returns the format, or what the file is instead
  */
-export function formatOfText(text: string): SurveyFormat | { what: string; mend: string } {
+export function formatOfText(text: string): TextFormat | { what: string; mend: string } {
   const head = text.slice(0, LOOKED_AT)
   if (/^\s*</.test(head)) return formatOfXml(head)
   if (head.includes('\0'))
@@ -97,7 +100,7 @@ export function formatOfText(text: string): SurveyFormat | { what: string; mend:
   return beginnings.find(({ begins }) => begins.test(head))?.format ?? 'table'
 }
 
-function formatOfXml(head: string): SurveyFormat | { what: string; mend: string } {
+function formatOfXml(head: string): TextFormat | { what: string; mend: string } {
   if (/<\s*([\w.-]+:)?LandXML[\s>]/i.test(head)) return 'landxml'
   return {
     what: 'This is XML, but not LandXML.',

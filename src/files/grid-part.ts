@@ -35,3 +35,18 @@ export function gridPart(id: string, name: string, grid: FileGrid): SurveyPart {
     ...(cellNorth === cellEast ? {} : { cellNorth }),
   }
 }
+
+/**
+ * A grid with its northernmost row first, whichever way its file ran.
+ *
+ * @param grid - `cellNorth` below 0 when row 0 is the southernmost; `south` is then its north edge
+ * @returns the grid, row 0 northernmost
+ */
+export function northFirst(grid: FileGrid): FileGrid {
+  const { columns, rows, cellNorth, south, levels } = grid
+  if (cellNorth > 0) return grid
+  const turned = Array.from({ length: rows }, (_, row) =>
+    levels.slice((rows - 1 - row) * columns, (rows - row) * columns),
+  )
+  return { ...grid, cellNorth: -cellNorth, south: south + rows * cellNorth, levels: turned.flat() }
+}

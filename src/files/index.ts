@@ -1,3 +1,4 @@
+export { groundOf } from './ground-of'
 export { readSurveyFile } from './read-survey-file'
 export { readWithColumns } from './table-file'
 export { unitLengthM, unitNames, unitOfWord } from './length-unit'

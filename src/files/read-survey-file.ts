@@ -1,9 +1,11 @@
 import type { Outcome } from '#core/units'
 import { readAsciiGridFile } from './ascii-grid-file'
 import { decodeText, type DecodedText } from './decode-text'
-import { foreignFile, formatOfText } from './detect-format'
+import { foreignFile, formatOfText, isTiff } from './detect-format'
 import { doubtsOf } from './doubts-of'
 import { readDxf } from './dxf'
+import { readGeoJson } from './geojson-file'
+import { readGeoTiff } from './geotiff-file'
 import { readLandXml } from './land-xml'
 import { refusal } from './refusal'
 import type { SurveyFormat, SurveyRead } from './survey-read.types'
@@ -14,12 +16,14 @@ const MOST_BYTES = 64 * 1024 * 1024
 const MEBIBYTE = 1024 * 1024
 
 /** A reader for each format that is text. */
-const textReaders: Partial<Record<SurveyFormat, (text: string) => Outcome<SurveyRead>>> = {
-  table: readTableFile,
-  'ascii-grid': readAsciiGridFile,
-  landxml: readLandXml,
-  dxf: readDxf,
-}
+const textReaders: Readonly<Record<Exclude<SurveyFormat, 'geotiff'>, (text: string) => Outcome<SurveyRead>>> =
+  {
+    table: readTableFile,
+    'ascii-grid': readAsciiGridFile,
+    geojson: readGeoJson,
+    landxml: readLandXml,
+    dxf: readDxf,
+  }
 
 /**
  * Reads a survey file of any known format, which is told by what the file holds and not by its name.
@@ -50,15 +54,13 @@ function readByFormat(
     )
   const alien = foreignFile(bytes)
   if (alien) return refusal(where, alien.what, alien.mend)
-  return readText(decodeText(bytes), where)
+  return isTiff(bytes) ? readGeoTiff(bytes) : readText(decodeText(bytes), where)
 }
 
 function readText(decoded: DecodedText, where: string): Outcome<SurveyRead> {
   const format = formatOfText(decoded.text)
   if (typeof format !== 'string') return refusal(where, format.what, format.mend)
-  const reader = textReaders[format]
-  if (!reader) return refusal(where, `Files of the kind ${format} are not read.`, 'Save it as CSV.')
-  const read = reader(decoded.text)
+  const read = textReaders[format](decoded.text)
   return read.ok && decoded.encoding === 'Windows-1252'
     ? { ok: true, value: { ...read.value, notes: [...read.value.notes, oldEncoding] } }
     : read

@@ -79,6 +79,8 @@ export interface SurveyWish {
   readonly levelUnit?: LengthUnit | undefined
   /** EPSG code the person gives when the file tells none, or a wrong one. */
   readonly epsg?: number | undefined
+  /** Whether east and north are longitude and latitude [°]; as the file says when left out. */
+  readonly inDegrees?: boolean | undefined
   /** Whether points with a level of exactly zero are ground; kept when left out. */
   readonly zeroLevels?: 'keep' | 'leave-out' | undefined
   /** Part of a grid to keep, in the file's own coordinates; all of it when left out. */

@@ -22,6 +22,15 @@ const headings = {
     /^((reduced|ground|spot)?[ _]?levels?|z|h|rl|ht|heights?|elev(ation)?s?|alt(itude)?s?|(coord(inate)?[ _.]?)?z([ _.]?coord(inate)?)?|pos[ _]?z|point[ _]?z|höhe|hoehe|cota|quota|hauteur|nn)$/i,
 } as const
 
+const isWord = (kind: keyof typeof headings) => (name: string) => headings[kind].test(headingParts(name).word)
+
+/** Whether a name, of a column or a property, stands for a level. */
+export const isLevelWord = isWord('level')
+/** Whether it stands for a point's own name. */
+export const isMarkWord = isWord('mark')
+/** Whether it stands for a point's code. */
+export const isCodeWord = isWord('code')
+
 /** A unit at the end of a heading: "east (m)", "level [ft]", "eastM", "z_us-ft". */
 const unitEnd =
   /^(.*?)(?:[\s_]*[([]\s*([^)\]]+?)\s*[)\]]|[\s_]+(us-?ft|ftus|ft|feet|foot|mm|cm|m|in|metres?|meters?)|(?<=[a-z])(M|Ft|Mm|Cm))$/
