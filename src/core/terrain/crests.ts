@@ -1,5 +1,8 @@
 import { eightWays, type Neighbourhood } from './neighbours'
 
+/** No island yet. */
+const SEA = -1
+
 /** What crests are read from. */
 export interface CrestGround {
   readonly hood: Neighbourhood
@@ -25,8 +28,9 @@ export interface CrestGround {
 export function crestsM(ground: CrestGround, leastM: number): Float64Array {
   const { ownM, order, hood } = ground
   const crestM = ownM.slice()
-  for (const [top, hill] of hillsOfTops(ground, leastM))
-    crestM[top] = Math.max(crestM[top] ?? 0, ownM[hill] ?? 0)
+  const hill = hillsOfTops(ground, leastM)
+  for (let top = 0; top < hill.length; top++)
+    if (hill[top] !== SEA) crestM[top] = Math.max(crestM[top]!, ownM[follow(top, hill)]!)
   const done = new Uint8Array(ownM.length)
   for (const cell of order) {
     crestM[cell] = highestAround(cell, crestM, done, hood)
@@ -36,11 +40,11 @@ export function crestsM(ground: CrestGround, leastM: number): Float64Array {
 }
 
 function highestAround(cell: number, crestM: Float64Array, done: Uint8Array, hood: Neighbourhood): number {
-  const bits = hood.around[cell] ?? 0
-  let highestM = crestM[cell] ?? 0
+  const bits = hood.around[cell]!
+  let highestM = crestM[cell]!
   for (let way = 0; way < eightWays.length; way++) {
-    const higher = cell + (hood.offsets[way] ?? 0)
-    if (bits & (1 << way) && done[higher]) highestM = Math.max(highestM, crestM[higher] ?? 0)
+    const higher = cell + hood.offsets[way]!
+    if (bits & (1 << way) && done[higher] && crestM[higher]! > highestM) highestM = crestM[higher]!
   }
   return highestM
 }
@@ -55,65 +59,91 @@ function highestAround(cell: number, crestM: Float64Array, done: Uint8Array, hoo
 export function feetM(ground: CrestGround, leastM: number): Float64Array {
   const upsideDown = {
     hood: ground.hood,
-    levelM: ground.levelM.map((levelM) => -levelM),
-    ownM: ground.ownM.map((levelM) => -levelM),
+    levelM: negated(ground.levelM),
+    ownM: negated(ground.ownM),
     order: ground.order.slice().reverse(),
   }
-  return crestsM(upsideDown, leastM).map((levelM) => -levelM)
+  return negated(crestsM(upsideDown, leastM))
+}
+
+function negated(levelM: Float64Array): Float64Array {
+  const turned = new Float64Array(levelM.length)
+  for (let cell = 0; cell < turned.length; cell++) turned[cell] = -levelM[cell]!
+  return turned
 }
 
 // From the highest cell down, land rises out of a falling sea: each top starts an island, named after its top; where
-// two islands meet is their saddle.
-function hillsOfTops(ground: CrestGround, leastM: number): [number, number][] {
+// two islands meet is their saddle. Gives, for each top, the hill it is a bump on, itself when it is none; -1 elsewhere.
+function hillsOfTops(ground: CrestGround, leastM: number): Int32Array {
   const { levelM, order } = ground
-  const island = new Int32Array(levelM.length).fill(-1)
-  const hill = new Map<number, number>()
-  const meeting: number[] = []
+  const island = new Int32Array(levelM.length).fill(SEA)
+  const hill = new Int32Array(levelM.length).fill(SEA)
+  const joining: Joining = { island, hill, leastM, several: false }
   for (const cell of order) {
-    meetIslands(meeting, cell, island, ground)
-    const highest = meeting[0] ?? cell
-    island[cell] = highest
-    if (meeting.length === 0) hill.set(cell, cell)
-    for (let at = 1; at < meeting.length; at++) {
-      const top = meeting[at] ?? highest
-      island[top] = highest
-      if ((levelM[top] ?? 0) - (levelM[cell] ?? 0) < leastM) hill.set(top, highest)
-    }
+    const highest = highestIsland(cell, joining, ground)
+    island[cell] = highest === SEA ? cell : highest
+    if (highest === SEA) hill[cell] = cell
+    else if (joining.several) joinIslands(cell, highest, joining, ground)
   }
-  return [...hill.keys()].map((top) => [top, follow(top, hill)])
+  return hill
 }
 
-// Fills `meeting` with the tops of the islands that touch a cell, the highest first.
-function meetIslands(meeting: number[], cell: number, island: Int32Array, ground: CrestGround): void {
-  const { levelM, hood } = ground
-  const bits = hood.around[cell] ?? 0
-  while (meeting.length > 0) meeting.pop()
+// The highest top of the islands that touch a cell; notes whether there are several.
+function highestIsland(cell: number, joining: Joining, { levelM, hood }: CrestGround): number {
+  const { island } = joining
+  const bits = hood.around[cell]!
+  let highest = SEA
+  joining.several = false
   for (let way = 0; way < eightWays.length; way++) {
-    const other = cell + (hood.offsets[way] ?? 0)
-    if (!(bits & (1 << way)) || island[other] === -1) continue
+    const other = cell + hood.offsets[way]!
+    if (!(bits & (1 << way)) || island[other] === SEA) continue
     const top = topOf(other, island)
-    if (!meeting.includes(top)) meeting.push(top)
+    if (top === highest) continue
+    joining.several = highest !== SEA
+    const gapM = highest === SEA ? Infinity : levelM[top]! - levelM[highest]!
+    if (gapM > 0 || (gapM === 0 && top < highest)) highest = top
   }
-  if (meeting.length > 1)
-    meeting.sort((one, other) => (levelM[other] ?? 0) - (levelM[one] ?? 0) || one - other)
+  return highest
+}
+
+interface Joining {
+  readonly island: Int32Array
+  readonly hill: Int32Array
+  readonly leastM: number
+  /** Whether the cell looked at last touches several islands. */
+  several: boolean
+}
+
+function joinIslands(
+  cell: number,
+  highest: number,
+  { island, hill, leastM }: Joining,
+  { levelM, hood }: CrestGround,
+): void {
+  const bits = hood.around[cell]!
+  for (let way = 0; way < eightWays.length; way++) {
+    const other = cell + hood.offsets[way]!
+    if (!(bits & (1 << way)) || island[other] === SEA) continue
+    const top = topOf(other, island)
+    if (top === highest) continue
+    island[top] = highest
+    if (levelM[top]! - levelM[cell]! < leastM) hill[top] = highest
+  }
 }
 
 function topOf(cell: number, island: Int32Array): number {
   let at = cell
   for (;;) {
-    const next = island[at] ?? at
+    const next = island[at]!
     if (next === at) return at
     // Halves the way for the next who asks.
-    island[at] = island[next] ?? next
+    island[at] = island[next]!
     at = next
   }
 }
 
-function follow(top: number, hill: ReadonlyMap<number, number>): number {
+function follow(top: number, hill: Int32Array): number {
   let at = top
-  for (;;) {
-    const next = hill.get(at) ?? at
-    if (next === at) return at
-    at = next
-  }
+  while (hill[at] !== at) at = hill[at]!
+  return at
 }

@@ -28,8 +28,9 @@ export function meanAround(values: Float64Array, hood: Neighbourhood, radiusCell
     number.fill(0)
     for (let down = Math.max(-row, 1 - spans.length); down < Math.min(rows - row, spans.length); down++) {
       const start = (row + down) * (columns + 1)
-      addRow(total, sums.subarray(start, start + columns + 1), spans[Math.abs(down)]!)
-      addRow(number, counts.subarray(start, start + columns + 1), spans[Math.abs(down)]!)
+      const half = spans[Math.abs(down)]!
+      addRow(total, sums, start, half)
+      addRow(number, counts, start, half)
     }
     for (let column = 0; column < columns; column++)
       if (inside[row * columns + column])
@@ -68,11 +69,15 @@ function halfWidths(radiusCells: number): number[] {
   )
 }
 
-function addRow(total: Float64Array, sums: Float64Array, half: number): void {
+// To every column, what the row of running sums that begins at `start` holds within `half` cells of it.
+function addRow(total: Float64Array, sums: Float64Array, start: number, half: number): void {
   const columns = total.length
-  for (let column = 0; column < columns; column++) {
-    const east = column + half + 1
-    const west = column - half
-    total[column]! += sums[east < columns ? east : columns]! - sums[west > 0 ? west : 0]!
-  }
+  const first = Math.min(half, columns)
+  const last = Math.max(first, columns - half)
+  const whole = sums[start + columns]!
+  for (let column = 0; column < first; column++)
+    total[column]! += sums[start + Math.min(columns, column + half + 1)]!
+  for (let column = first; column < last; column++)
+    total[column]! += sums[start + column + half + 1]! - sums[start + column - half]!
+  for (let column = last; column < columns; column++) total[column]! += whole - sums[start + column - half]!
 }

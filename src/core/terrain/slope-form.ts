@@ -32,6 +32,7 @@ export interface SlopeForm {
  * @param slopes - gradients of every cell [m/m]
  * @returns curvatures [1/m]; 0 outside the plot
  * @see Zevenbergen and Thorne 1987, Earth Surface Processes and Landforms 12: 47-56
+ * @see Mitasova and Hofierka 1993, Mathematical Geology 25: 657-669
  */
 export function slopeForm(surface: Surface, hood: Neighbourhood, slopes: Gradients): SlopeForm {
   const { cellM } = surface.frame
@@ -42,21 +43,7 @@ export function slopeForm(surface: Surface, hood: Neighbourhood, slopes: Gradien
   const t = generalise(northNorth, hood, passes)
   const p = generalise(slopes.east, hood, passes)
   const q = generalise(slopes.north, hood, passes)
-  const down = new Float64Array(hood.inside.length)
-  const across = new Float64Array(hood.inside.length)
-  for (let cell = 0; cell < down.length; cell++) {
-    if (!hood.inside[cell]) continue
-    const bends = normalBends({
-      p: p[cell]!,
-      q: q[cell]!,
-      r: r[cell]!,
-      s: s[cell]!,
-      t: t[cell]!,
-    })
-    down[cell] = bends.down
-    across[cell] = bends.across
-  }
-  return { down, across }
+  return normalBends({ p, q, r, s, t }, hood)
 }
 
 // East-east, east-north and north-north, of every cell [1/m].
@@ -90,29 +77,34 @@ function twistAt(levelM: Float64Array, cell: number, columns: number): number {
   return (rising - falling) / 4
 }
 
-/** First and second derivatives of the level: east, north; east-east, east-north, north-north. */
+/** First and second derivatives of the level of every cell: east, north; east-east, east-north, north-north. */
 interface Derivatives {
-  readonly p: number
-  readonly q: number
-  readonly r: number
-  readonly s: number
-  readonly t: number
+  readonly p: Float64Array
+  readonly q: Float64Array
+  readonly r: Float64Array
+  readonly s: Float64Array
+  readonly t: Float64Array
 }
 
-/**
- * Curvatures of the upright cuts down and across the slope.
- *
- * @param derivatives - first [m/m] and second [1/m] derivatives of the level
- * @returns curvatures down and across [1/m], outward bends positive; the mean bend for both on level ground
- * @see Mitasova and Hofierka 1993, Mathematical Geology 25: 657-669
- */
-function normalBends(derivatives: Derivatives): { down: number; across: number } {
-  const { p, q, r, s, t } = derivatives
-  const steepness2 = p * p + q * q
-  if (steepness2 < LEVEL_GRADIENT * LEVEL_GRADIENT) return { down: -(r + t) / 2, across: -(r + t) / 2 }
-  const length2 = 1 + steepness2
-  return {
-    down: -(p * p * r + 2 * p * q * s + q * q * t) / (steepness2 * length2 * Math.sqrt(length2)),
-    across: -(q * q * r - 2 * p * q * s + p * p * t) / (steepness2 * Math.sqrt(length2)),
+// Curvatures of the upright cuts down and across the slope; on level ground the mean bend stands for both.
+function normalBends(derivatives: Derivatives, { inside }: Neighbourhood): SlopeForm {
+  const down = new Float64Array(inside.length)
+  const across = new Float64Array(inside.length)
+  for (let cell = 0; cell < inside.length; cell++) {
+    if (!inside[cell]) continue
+    const p = derivatives.p[cell]!
+    const q = derivatives.q[cell]!
+    const r = derivatives.r[cell]!
+    const s = derivatives.s[cell]!
+    const t = derivatives.t[cell]!
+    const steepness2 = p * p + q * q
+    const length = Math.sqrt(1 + steepness2)
+    const level = steepness2 < LEVEL_GRADIENT * LEVEL_GRADIENT
+    const mean = -(r + t) / 2
+    down[cell] = level
+      ? mean
+      : -(p * p * r + 2 * p * q * s + q * q * t) / (steepness2 * length * length * length)
+    across[cell] = level ? mean : -(q * q * r - 2 * p * q * s + p * p * t) / (steepness2 * length)
   }
+  return { down, across }
 }

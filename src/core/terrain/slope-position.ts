@@ -32,18 +32,25 @@ export function slopePosition(ground: DrainedGround): Float64Array {
   const { filledM: levelM, hood, flow, edge } = ground
   const reliefM = plotReliefM(levelM, flow)
   const leastM = LEAST_CREST * reliefM
-  const topM = levelM.map((here, cell) => (edge.begins[cell] ? (edge.topM[cell] ?? here) : here))
-  const footM = levelM.map((here, cell) => (edge.leaves[cell] ? (edge.footM[cell] ?? here) : here))
+  const topM = atBoundaryM(levelM, edge.begins, edge.topM)
+  const footM = atBoundaryM(levelM, edge.leaves, edge.footM)
   const crestM = crestsM({ hood, levelM, ownM: topM, order: flow.order }, leastM)
   const lowM = feetM({ hood, levelM, ownM: footM, order: flow.order }, leastM)
   const position = new Float64Array(levelM.length)
   for (const cell of flow.order) {
-    const heightM = (levelM[cell] ?? 0) - (lowM[cell] ?? 0)
-    const spanM = Math.max((crestM[cell] ?? 0) - (lowM[cell] ?? 0), leastM)
+    const heightM = levelM[cell]! - lowM[cell]!
+    const spanM = Math.max(crestM[cell]! - lowM[cell]!, leastM)
     // A cell cut by the boundary may have its centre just beyond the foot or the crest.
     position[cell] = reliefM < LEVEL_PLOT_M ? NEITHER : Math.min(1, Math.max(0, heightM / spanM))
   }
   return position
+}
+
+// Level of each cell, or of the boundary straight above or below it where there is one.
+function atBoundaryM(levelM: Float64Array, meets: Uint8Array, boundaryM: Float64Array): Float64Array {
+  const ownM = levelM.slice()
+  for (let cell = 0; cell < ownM.length; cell++) if (meets[cell]) ownM[cell] = boundaryM[cell]!
+  return ownM
 }
 
 function plotReliefM(filledM: Float64Array, flow: FlowShares): number {
