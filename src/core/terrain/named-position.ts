@@ -14,6 +14,9 @@ const TOE_TO = 0.1
 const GENTLE_CREST_FROM = 0.65
 const GENTLE_TOE_TO = 0.35
 
+/** Shoulders lie above it, footslopes below it [ratio]. */
+const MIDDLE = 0.5
+
 /** Ground is gentle when less steep than this share of the plot's mean gradient [ratio]; own judgement. */
 const GENTLE_SHARE = 0.5
 
@@ -43,10 +46,10 @@ export function namedPositionOf(surface: Surface, terrain: Terrain): Uint8Array 
 
 function nameOf(form: { position: number; down: number }, gentle: boolean, bend: number): NamedPosition {
   const { position, down } = form
-  if (position > CREST_FROM || (gentle && position > GENTLE_CREST_FROM)) return 'crest'
-  if (position < TOE_TO || (gentle && position < GENTLE_TOE_TO)) return 'toe'
-  if (position > 0.5 && down > bend) return 'shoulder'
-  return position < 0.5 && down < -bend ? 'footslope' : 'backslope'
+  if (position > (gentle ? GENTLE_CREST_FROM : CREST_FROM)) return 'crest'
+  if (position < (gentle ? GENTLE_TOE_TO : TOE_TO)) return 'toe'
+  if (position > MIDDLE && down > bend) return 'shoulder'
+  return position < MIDDLE && down < -bend ? 'footslope' : 'backslope'
 }
 
 function gentleBelowDeg({ share }: Surface, { slopeDeg }: Terrain): number {
