@@ -13,6 +13,8 @@ export {
 } from './level-columns'
 export { guessProfileColumns, levelsFromTable, stationsFromTable, type ProfileColumns } from './levels-table'
 export { declinationAt, type Declination } from './declination'
+export { readFieldBook, type FieldBookHead, type FieldBookRead } from './field-book'
+export { fieldBookCsv } from './field-book-text'
 export { readAsciiGrid, writeAsciiGrid } from './ascii-grid'
 export { MOST_CELLS, parseAsciiGrid, type AsciiGrid } from './ascii-grid-text'
 export { writeCalendar, type CalendarDay, type CalendarEntry } from './calendar-file'

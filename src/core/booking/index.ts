@@ -7,7 +7,7 @@ export {
   type StringBook,
 } from './booking.schema'
 export { surveyTablesSchema, type Allowable, type SurveyMethod, type SurveyTables } from './methods.schema'
-export { FOOT_M, lengthFromText, lengthToText, type WrittenUnit } from './written-length'
+export { FOOT_M, lengthFromText, lengthToText, US_SURVEY_FOOT_M, type WrittenUnit } from './written-length'
 export { reduceLevelBook } from './reduce-level-book'
 export type {
   BookCheck,
