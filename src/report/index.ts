@@ -10,6 +10,7 @@ export { styleText } from './style/style-text'
 export { rampColour, ramps, wordOn, type RampName } from './ramps'
 export { sectionView } from './section-view'
 export { planView } from './plan-view'
+export { isOutline } from './section-view-obstacles'
 export {
   questions,
   type PlanMarked,
@@ -19,14 +20,8 @@ export {
   type SectionZone,
 } from './section-view.types'
 export type { Box } from './drawing/path'
-export {
-  COMPACT_PX,
-  fittingHeightPx,
-  groundAt,
-  sectionScale,
-  type Axis,
-  type SectionScale,
-} from './drawing/scale'
+export { COMPACT_PX, fittingHeightPx, groundAt, sectionScale, type SectionScale } from './drawing/scale'
+export type { Axis } from './drawing/axis'
 export { textWidthPx } from './drawing/text-width'
 export { default as SectionFigure } from './figures/section/SectionFigure.vue'
 export { default as SectionTable } from './figures/section/SectionTable.vue'

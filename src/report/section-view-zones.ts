@@ -29,6 +29,7 @@ function zoneOn(facts: ZoneFacts, own: ZoneFindings, findings: Findings): Sectio
     spans: facts.spans,
     slopeDegMean: facts.slopeDegMean,
     slopeDegSteep: facts.slopeDegSteep,
+    slopeSdDeg: own.slopeError.meanDeg,
     planAreaM2: facts.planAreaM2,
     slopeAreaM2: facts.slopeAreaM2,
     soil: {

@@ -3,6 +3,7 @@ import type { Section } from '#core/terrain'
 import type { Findings, Plan } from '#plan'
 import { dangersOn } from './section-view-dangers'
 import { drawnStretch, obstaclesOn } from './section-view-obstacles'
+import { measuredOn } from './section-view-measured'
 import type { GroundPoint, MachineLimit, SectionView } from './section-view.types'
 import { zonesOn } from './section-view-zones'
 
@@ -21,6 +22,7 @@ export function sectionView(plan: Plan, findings: Findings): SectionView {
     distanceM: station.distanceM,
     heightM: station.levelM - footLevelM,
     slopeDeg: station.slopeDeg,
+    levelSdM: findings.accuracy.levelSdM[station.cell] ?? 0,
   }))
   const steepest = ground.reduce((most, point) => (point.slopeDeg > most.slopeDeg ? point : most))
   const obstacles = obstaclesOn(section, plan.survey.obstacles)
@@ -33,6 +35,7 @@ export function sectionView(plan: Plan, findings: Findings): SectionView {
     bearingDeg: bearingOf(section),
     latitudeDeg: plan.site.latitudeDeg,
     ground,
+    measured: measuredOn(plan, findings, footLevelM),
     drawn: drawnStretch(section.lengthM, obstacles),
     zones,
     obstacles,

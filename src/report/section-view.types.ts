@@ -23,6 +23,14 @@ export interface GroundPoint {
   /** Height above the lowest point of the section [m]. */
   readonly heightM: number
   readonly slopeDeg: number
+  /** Standard error of the level [m]. */
+  readonly levelSdM: number
+}
+
+/** A measured level on the section, or close beside it. */
+export interface MeasuredMark {
+  readonly distanceM: number
+  readonly heightM: number
 }
 
 /** A line of a zone's planting with what its drawing needs. */
@@ -60,6 +68,8 @@ export interface SectionZone {
   readonly spans: readonly Stretch[]
   readonly slopeDegMean: number
   readonly slopeDegSteep: number
+  /** Standard error of the mean slope [°]. */
+  readonly slopeSdDeg: number
   readonly planAreaM2: number
   readonly slopeAreaM2: number
   readonly soil: { readonly texture: TextureClass; readonly depthM: number; readonly stonesPercent: number }
@@ -113,6 +123,8 @@ export interface SectionView {
   readonly bearingDeg: number
   readonly latitudeDeg: number
   readonly ground: readonly GroundPoint[]
+  /** Levels that were measured on it. */
+  readonly measured: readonly MeasuredMark[]
   /** Stretch drawn, with what stands just outside the plot [m]. */
   readonly drawn: Stretch
   readonly zones: readonly SectionZone[]

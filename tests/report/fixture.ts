@@ -50,6 +50,7 @@ function viewOf({ lengthM, fallM }: Shape): SectionView {
     bearingDeg: 205,
     latitudeDeg: 52.1,
     ground,
+    measured: [],
     drawn: { fromM: -3.4 * k, toM: lengthM + 2 * k },
     zones: zonesOf(k),
     obstacles: [
@@ -113,6 +114,7 @@ function groundOf(lengthM: number, fallM: number): GroundPoint[] {
     return {
       distanceM: share * lengthM,
       heightM: level(share),
+      levelSdM: 0.01,
       slopeDeg: (Math.atan(gradient) * 180) / Math.PI,
     }
   })
@@ -206,6 +208,7 @@ function zoneOf(row: Row, fromM: number, k: number): SectionZone {
     spans: [{ fromM, toM }],
     slopeDegMean: row.steep * 0.8,
     slopeDegSteep: row.steep,
+    slopeSdDeg: 1,
     planAreaM2: areaM2,
     slopeAreaM2: areaM2 / Math.cos((row.steep * 0.8 * Math.PI) / 180),
     soil: {

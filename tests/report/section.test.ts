@@ -26,6 +26,7 @@ function straightBank(slopeDeg: number): SectionView {
     distanceM,
     heightM: fallM * (1 - distanceM / 20),
     slopeDeg,
+    levelSdM: 0,
   }))
   return { ...exampleView(), lengthM: 20, fallM, ground, zones: [], obstacles: [], dangers: [] }
 }

@@ -15,7 +15,7 @@ export function groundPoints(
   stretch: Stretch,
   downPx: (distanceM: number) => number = () => 0,
 ): Px[] {
-  const lengthPx = (stretch.toM - stretch.fromM) * scale.xPxPerM
+  const lengthPx = scale.axis.x(stretch.toM) - scale.axis.x(stretch.fromM)
   const steps = Math.max(2, Math.ceil(lengthPx / STEP_PX))
   return Array.from({ length: steps + 1 }, (_, at) => {
     const distanceM = stretch.fromM + (at / steps) * (stretch.toM - stretch.fromM)

@@ -1,15 +1,6 @@
-import type { GroundPoint, SectionView } from '../section-view.types'
-
-/** The one distance axis that the section and every strip below it share. */
-export interface Axis {
-  /** Place of a distance from the top edge [px]. */
-  x(distanceM: number): number
-  /** Distance from the top edge of a place [m]; kept within the section. */
-  distanceAt(xPx: number): number
-  readonly startPx: number
-  readonly endPx: number
-  readonly lengthM: number
-}
+import type { GroundPoint, SectionView, Stretch } from '../section-view.types'
+import { axisOf, BREAK_PX, type Axis } from './axis'
+import { breaksIn } from './breaks'
 
 /** How the section lies on the sheet. */
 export interface SectionScale {
@@ -77,8 +68,9 @@ export function sectionScale(
 ): SectionScale {
   if (!(size.widthPx >= 200 && size.heightPx >= 160))
     throw new RangeError(`sectionScale: at least 200 by 160 px, got ${size.widthPx} by ${size.heightPx}`)
-  const drawnM = Math.max(view.drawn.toM - view.drawn.fromM, 0.1)
-  const acrossPx = size.widthPx - room.leftPx - room.rightPx
+  const breaks = breaksFor(view, size.widthPx)
+  const drawnM = Math.max(drawnLengthM(view, breaks), 0.1)
+  const acrossPx = size.widthPx - room.leftPx - room.rightPx - breaks.length * BREAK_PX
   const earthPx = earthUnderFootPx(view, acrossPx / drawnM)
   const riseRoomPx = Math.max(size.heightPx - room.skyPx - room.bandPx - earthPx, 40)
   const xPxPerM = Math.min(acrossPx / drawnM, riseRoomPx / Math.max(view.fallM, 0.1))
@@ -93,7 +85,7 @@ export function sectionScale(
   const yPxPerM = xPxPerM * exaggeration
   const zeroPx = room.leftPx - view.drawn.fromM * xPxPerM
   return {
-    axis: axisOf(zeroPx, xPxPerM, view.lengthM),
+    axis: axisOf({ zeroPx, pxPerM: xPxPerM, lengthM: view.lengthM, breaks }),
     y: (heightM) => footPx - heightM * yPxPerM,
     xPxPerM,
     yPxPerM,
@@ -101,6 +93,21 @@ export function sectionScale(
     ...size,
     basePx,
   }
+}
+
+/** Long even ground is cut short where the whole would be drawn smaller than the first, down to the second [px for a metre]. */
+const SMALL_PX_PER_M = 9
+const READABLE_PX_PER_M = 12
+
+function breaksFor(view: SectionView, widthPx: number): readonly Stretch[] {
+  const room = roomFor(widthPx)
+  const acrossPx = widthPx - room.leftPx - room.rightPx
+  const wholePxPerM = acrossPx / Math.max(drawnLengthM(view, []), 0.1)
+  return wholePxPerM < SMALL_PX_PER_M ? breaksIn(view, acrossPx / READABLE_PX_PER_M) : []
+}
+
+function drawnLengthM({ drawn }: SectionView, breaks: readonly Stretch[]): number {
+  return breaks.reduce((sum, { fromM, toM }) => sum - (toM - fromM), drawn.toM - drawn.fromM)
 }
 
 /** Depth of earth that shows the soil of the lowest zone [px]. */
@@ -142,16 +149,6 @@ export function isLevel({ fallM }: Pick<SectionView, 'fallM'>): boolean {
   return fallM < LEVEL_M
 }
 
-function axisOf(zeroPx: number, xPxPerM: number, lengthM: number): Axis {
-  return {
-    x: (distanceM) => zeroPx + distanceM * xPxPerM,
-    distanceAt: (xPx) => Math.min(lengthM, Math.max(0, (xPx - zeroPx) / xPxPerM)),
-    startPx: zeroPx,
-    endPx: zeroPx + lengthM * xPxPerM,
-    lengthM,
-  }
-}
-
 /**
  * Height of a drawing in which the section fills the width at true scale, with no sky left over.
  *
@@ -162,7 +159,9 @@ function axisOf(zeroPx: number, xPxPerM: number, lengthM: number): Axis {
  */
 export function fittingHeightPx(view: SectionView, widthPx: number, skyPx?: number): number {
   const room = roomFor(widthPx)
-  const xPxPerM = (widthPx - room.leftPx - room.rightPx) / Math.max(view.drawn.toM - view.drawn.fromM, 0.1)
+  const breaks = breaksFor(view, widthPx)
+  const acrossPx = widthPx - room.leftPx - room.rightPx - breaks.length * BREAK_PX
+  const xPxPerM = acrossPx / Math.max(drawnLengthM(view, breaks), 0.1)
   return Math.ceil(
     view.fallM * xPxPerM + (skyPx ?? room.skyPx) + room.bandPx + earthUnderFootPx(view, xPxPerM),
   )
@@ -180,5 +179,6 @@ export function groundAt(ground: readonly GroundPoint[], distanceM: number): Gro
     distanceM,
     heightM: left.heightM + share * (right.heightM - left.heightM),
     slopeDeg: left.slopeDeg + share * (right.slopeDeg - left.slopeDeg),
+    levelSdM: left.levelSdM + share * (right.levelSdM - left.levelSdM),
   }
 }

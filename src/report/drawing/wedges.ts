@@ -24,7 +24,7 @@ export function wedges(view: SectionView, scale: SectionScale): Wedge[] {
   return view.zones.flatMap((zone) => {
     const place = steepestIn(view, zone, scale)
     return place && place.slopeDeg >= LEAST_DEG && widthPx(zone, scale) > ARM_PX * 0.8
-      ? [wedgeAt(zone.id, place, scale)]
+      ? [wedgeAt(zone.id, { ...place, slopeSdDeg: zone.slopeSdDeg }, scale)]
       : []
   })
 }
@@ -41,17 +41,29 @@ function steepestIn(view: SectionView, zone: SectionZone, { axis }: SectionScale
     distanceM: 0,
     heightM: 0,
     slopeDeg: -1,
+    levelSdM: 0,
   })
   return best.slopeDeg < 0 ? undefined : { ...groundAt(view.ground, best.distanceM), slopeDeg: best.slopeDeg }
 }
 
 function widthPx(zone: SectionZone, scale: SectionScale): number {
-  return zone.spans.reduce((sum, span) => sum + (span.toM - span.fromM) * scale.xPxPerM, 0)
+  return zone.spans.reduce((sum, span) => sum + scale.axis.x(span.toM) - scale.axis.x(span.fromM), 0)
+}
+
+/** An error that rounds to nothing is not written. */
+function errorWords(slopeSdDeg: number): string {
+  const whole = Math.round(slopeSdDeg)
+  return whole > 0 ? ` ± ${whole}` : ''
 }
 
 function wedgeAt(
   key: string,
-  place: { readonly distanceM: number; readonly heightM: number; readonly slopeDeg: number },
+  place: {
+    readonly distanceM: number
+    readonly heightM: number
+    readonly slopeDeg: number
+    readonly slopeSdDeg: number
+  },
   scale: SectionScale,
 ): Wedge {
   const xPx = scale.axis.x(place.distanceM)
@@ -64,7 +76,7 @@ function wedgeAt(
     key,
     lines: `M${n(xPx)} ${n(yPx)}h${ARM_PX}`,
     arc: `M${n(xPx + armPx)} ${n(yPx)}A${n(armPx)} ${n(armPx)} 0 0 1 ${n(xPx + across)} ${n(yPx + down)}`,
-    text: `${Math.round(place.slopeDeg)}°`,
+    text: `${Math.round(place.slopeDeg)}°${errorWords(place.slopeSdDeg)}`,
     textAt: { xPx: xPx + ARM_PX + 5, yPx: yPx + 4 },
   }
 }

@@ -1,6 +1,6 @@
 import type { SectionView, SectionZone } from '../section-view.types'
 import type { Rod } from './rod'
-import type { Axis } from './scale'
+import type { Axis } from './axis'
 import { textWidthPx } from './text-width'
 
 /** One cell of the zone band. */

@@ -1,4 +1,5 @@
 import { windName } from '#core/units'
+import { accuracyBand } from '../../drawing/accuracy-band'
 import { degrees, metres } from '../../drawing/measures'
 import { COMPACT_PX, isLevel, type SectionScale } from '../../drawing/scale'
 import type { DrawnSun } from '../../drawing/sun-places'
@@ -24,7 +25,14 @@ export function sectionWords(view: SectionView, scale: SectionScale): string {
     ? `The ground is level over ${metres(view.lengthM)}`
     : `The ground falls ${metres(view.fallM)} in ${metres(view.lengthM)} towards the ${windName(view.bearingDeg)}, ` +
       `steepest ${degrees(steepest.slopeDeg)} at ${metres(steepest.distanceM)}`
-  return `${falls}. ${scaleWords(view, scale)}. ` + `Zones from the top: ${zones}.${dangers.join('')}`
+  const cuts = scale.axis.breaks.map(
+    ({ fromM, toM }) =>
+      ` ${metres(toM - fromM)} of even ground from ${metres(fromM)} on is left out of the drawing.`,
+  )
+  return (
+    `${falls}. ${scaleWords(view, scale)}.${cuts.join('')} ` +
+    `Zones from the top: ${zones}.${dangers.join('')}`
+  )
 }
 
 /** The scale, always declared; level ground has none to declare. */
@@ -55,7 +63,22 @@ export function captionWords(view: SectionView, scale: SectionScale, { question,
 
 function marksTold(view: SectionView, scale: SectionScale, { question, suns }: Captioned): string[] {
   if (question === 'water') return [threadWords(view, scale)]
+  if (question === 'ground') return groundMarks(view, scale)
   return question === 'sun' ? [...untold(suns), ...SUN_MARKS] : []
+}
+
+/** What the survey's marks mean, and how well the line is known. */
+function groundMarks(view: SectionView, scale: SectionScale): string[] {
+  const band = accuracyBand(view, scale)
+  const known = `Level good to ${centimetres(band.leastM, band.mostM)}${band.lines.length > 0 ? ' (dotted)' : ''}`
+  return view.measured.length > 0 ? [known, 'Red marks: levels measured here'] : [known]
+}
+
+function centimetres(leastM: number, mostM: number): string {
+  const [least, most] = [leastM, mostM].map((errorM) =>
+    Number((errorM * 100).toPrecision(errorM < 0.1 ? 1 : 2)),
+  )
+  return least === most ? `${most} cm` : `${least} to ${most} cm`
 }
 
 /** Suns with no place in the sky are told under it. */

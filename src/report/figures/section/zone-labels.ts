@@ -64,7 +64,7 @@ function joined(one: Told, other: Told): Told {
 
 function isNarrow({ words, stretch }: Pick<Told, 'words' | 'stretch'>, scale: SectionScale): boolean {
   const face = words.voice === 'name' ? 'serifItalic' : 'sansBold'
-  return (stretch.toM - stretch.fromM) * scale.xPxPerM < textWidthPx(words.title, face, TITLE_PX)
+  return scale.axis.x(stretch.toM) - scale.axis.x(stretch.fromM) < textWidthPx(words.title, face, TITLE_PX)
 }
 
 /** "E and F: mow on foot 92 m²". Names keep their capital. */

@@ -1,5 +1,5 @@
 import { n, outline, polyline, type Px } from '../../drawing/path'
-import type { Axis } from '../../drawing/scale'
+import type { Axis } from '../../drawing/axis'
 import { textWidthPx } from '../../drawing/text-width'
 import { rampColour } from '../../ramps'
 import type { StripStation, StripView } from './strip-view.types'

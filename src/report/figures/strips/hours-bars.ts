@@ -1,4 +1,4 @@
-import type { Axis } from '../../drawing/scale'
+import type { Axis } from '../../drawing/axis'
 import { hours } from '../../drawing/measures'
 import { textWidthPx } from '../../drawing/text-width'
 import type { StripView } from './strip-view.types'

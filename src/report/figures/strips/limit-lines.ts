@@ -1,5 +1,5 @@
 import { overlaps, type Box } from '../../drawing/path'
-import type { Axis } from '../../drawing/scale'
+import type { Axis } from '../../drawing/axis'
 import { textWidthPx } from '../../drawing/text-width'
 import { listed } from '../../words/figures-in-words'
 import { slopeAt, type GradientProfile } from './gradient-marks'

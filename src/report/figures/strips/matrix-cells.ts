@@ -1,5 +1,5 @@
 import { textWidthPx } from '../../drawing/text-width'
-import type { Axis } from '../../drawing/scale'
+import type { Axis } from '../../drawing/axis'
 import { rampColour, wordOn } from '../../ramps'
 import { firstThatFits } from './fit-words'
 import { meanOf, sumOf, timeRows, type TimeRow, type TimeStep } from './season-rows'

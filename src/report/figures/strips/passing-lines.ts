@@ -1,5 +1,5 @@
 import { n, polyline, type Px } from '../../drawing/path'
-import type { Axis } from '../../drawing/scale'
+import type { Axis } from '../../drawing/axis'
 import type { StripView } from './strip-view.types'
 import { zoneStretches } from './zone-cells'
 

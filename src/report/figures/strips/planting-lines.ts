@@ -1,4 +1,4 @@
-import type { Axis } from '../../drawing/scale'
+import type { Axis } from '../../drawing/axis'
 import { textWidthPx } from '../../drawing/text-width'
 import { grouped } from '../../words/figures-in-words'
 import type { PlantedLine, StripView } from './strip-view.types'

@@ -1,4 +1,4 @@
-import type { Axis } from '../../drawing/scale'
+import type { Axis } from '../../drawing/axis'
 import type { StripView, StripZone } from './strip-view.types'
 
 /** A zone's stretch on the shared axis. */
