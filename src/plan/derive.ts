@@ -56,6 +56,8 @@ function kept(plan: Plan, memory: StageMemory): Plan {
       ...(survey.beyond && { beyond: memory.keep('beyond', survey.beyond) }),
       ...(survey.viewpoints && { viewpoints: memory.keep('viewpoints', survey.viewpoints) }),
       ...(survey.accuracy && { accuracy: memory.keep('measuring', survey.accuracy) }),
+      ...(survey.holes && { holes: memory.keep('holes', survey.holes) }),
+      ...(survey.sections && { sections: memory.keep('sections-drawn', survey.sections) }),
       ...(survey.boundary && { boundary: memory.keep('boundary', survey.boundary) }),
       ...(survey.sectionLine && { sectionLine: memory.keep('section', survey.sectionLine) }),
     },

@@ -5,6 +5,7 @@ import type { MonthClimate } from '#core/climate'
 import type { SoilProperties } from '#core/soil'
 import type { SunOnGround } from '#core/sun'
 import type { Surface } from '#core/survey'
+import type { FurtherSection } from './further-sections'
 import type { HouseSight } from './house-sight'
 import type { Around, Terrain } from '#core/terrain'
 import type { PlotWater, SoilLoss } from '#core/water'
@@ -48,6 +49,8 @@ export interface ZoneFindings {
 export interface Findings {
   readonly surface: Surface
   readonly terrain: Terrain
+  /** Sections besides the one of `terrain`, where the person drew some. */
+  readonly sections: readonly FurtherSection[]
   /** How good the surface is. */
   readonly accuracy: Accuracy
   /** What each house at the top sees of the slope. */

@@ -7,6 +7,7 @@ import { zoneMeans, type ZoneFacts } from '#core/zones'
 import { aroundOf } from './around-stage'
 import type { Step } from './derive'
 import type { Findings, ZoneFindings } from './findings.types'
+import { furtherSections } from './further-sections'
 import { measuringOf, type Ground } from './ground-stages'
 import { fallsTowardsHouse, houseSights } from './house-sight'
 import type { Plan } from './plan.schema'
@@ -41,12 +42,16 @@ export function* plotStages(
   )
   const { surface, terrain, accuracy, sun, soils, zoning, water } = ground
   const { obstacles, beyond, viewpoints } = survey
+  const sections = memory.run('sections', [surface, terrain, survey.sections], () =>
+    furtherSections(plan, surface, terrain),
+  )
   const around = memory.run('around', [surface, terrain, accuracy, obstacles, beyond, viewpoints], () =>
     aroundOf(plan, ground),
   )
   return {
     surface,
     terrain,
+    sections,
     accuracy,
     sights: houseSights(terrain.section, survey.obstacles),
     around,
@@ -58,7 +63,7 @@ export function* plotStages(
     zones,
     care,
     cautions: cautionsOf(zones),
-    toSettle: toSettle({ plan, terrain, accuracy, zoning, zones, care, tables: tables.care.cover }),
+    toSettle: toSettle({ plan, terrain, accuracy, sections, zoning, zones, care, tables: tables.care.cover }),
   }
 }
 

@@ -9,6 +9,7 @@ import type { Plan } from './plan.schema'
 import { accuracyGaps, closeCalls } from './settle-accuracy'
 import { middleOfZone } from './middle-of-zone'
 import { dangersAround } from './settle-around'
+import { missedSections, type FurtherSection } from './further-sections'
 import { gapsOf } from './settle-gaps'
 
 /** What the list of things to settle is drawn from. */
@@ -16,6 +17,7 @@ export interface ToJudge {
   readonly plan: Plan
   readonly terrain: Terrain
   readonly accuracy: Accuracy
+  readonly sections: readonly FurtherSection[]
   readonly zoning: Zoning
   readonly zones: readonly ZoneFindings[]
   readonly care: CareYear
@@ -35,6 +37,7 @@ export function toSettle(judged: ToJudge): readonly Settlement[] {
     ...emptyMixes(judged),
     ...closeCalls(judged).filter(({ kind }) => kind === 'gap'),
     ...accuracyGaps(judged.plan, judged.accuracy),
+    ...missedSections(judged.plan, judged.sections),
     ...gapsOf(judged.plan, judged.tables),
   ]
 }

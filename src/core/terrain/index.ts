@@ -14,5 +14,6 @@ export { namedPositionOf, namedPositions, type NamedPosition } from './named-pos
 export type { FlowShares, Section, Terrain } from './terrain.types'
 export { groundFacts, type GroundFacts } from './ground-facts'
 export { terrainOf } from './terrain-of'
+export { cutSections } from './cut-section'
 export { sectionProblem } from './section-problem'
 export { outOfSight, type Stretch } from './out-of-sight'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { surfaceFrom, type Surface } from '#core/survey'
-import { sectionProblem, terrainOf } from '#core/terrain'
+import { cutSections, sectionProblem, terrainOf } from '#core/terrain'
 import { surfaceOf } from './grids'
 import { volcanoSurface } from './volcano'
 
@@ -71,5 +71,38 @@ describe('section', () => {
     const { section } = terrainOf(surfaceOf({ columns: 6, rows: 8, cellM: 1 }, () => 3))
     expect(section.from.northM).toBeCloseTo(4, 9)
     expect(section.lengthM).toBeCloseTo(8, 9)
+  })
+})
+
+describe('further sections', () => {
+  const plane = surfaceOf({ columns: 10, rows: 20, cellM: 1 }, (_eastM, northM) => 10 + 0.5 * northM)
+
+  it('exact solution: a plane is cut along any line, the higher end first', () => {
+    const terrain = terrainOf(plane)
+    const [down, across] = cutSections(plane, terrain, [
+      { from: { eastM: 1, northM: -50 }, to: { eastM: 1, northM: 4 } },
+      { from: { eastM: -9, northM: 2 }, to: { eastM: 9, northM: 2 } },
+    ])
+    for (const { levelM, northM, slopeDeg } of [...(down?.stations ?? []), ...(across?.stations ?? [])]) {
+      expect(levelM).toBeCloseTo(10 + 0.5 * northM, 9)
+      expect(slopeDeg).toBeCloseTo((Math.atan(0.5) * 180) / Math.PI, 9)
+    }
+    expect(down?.from.northM).toBe(4)
+    expect(across?.lengthM).toBeCloseTo(10, 9)
+  })
+
+  it('property: the main line cut again gives the main section again', () => {
+    const surface = volcanoSurface()
+    const terrain = terrainOf(surface)
+    const [again] = cutSections(surface, terrain, [terrain.section])
+    again?.stations.forEach(({ levelM }, at) =>
+      expect(levelM).toBeCloseTo(terrain.section.stations[at]?.levelM ?? NaN, 6),
+    )
+    expect(again?.stations.length).toBe(terrain.section.stations.length)
+  })
+
+  it('a line that misses the plot gives none', () => {
+    const aside = { from: { eastM: 900, northM: 0 }, to: { eastM: 900, northM: 10 } }
+    expect(cutSections(plane, terrainOf(plane), [aside])).toEqual([undefined])
   })
 })
