@@ -7,6 +7,7 @@ import type { Outcome, Twelve } from '#core/units'
 import type { Step } from './derive'
 import type { Plan } from './plan.schema'
 import { plotSurface } from './plot-surface'
+import { sheddingBeyond } from './shedding-beyond'
 import type { Tables } from './tables.types'
 import type { Means } from './zone-stages'
 
@@ -28,7 +29,7 @@ export interface Ground {
 export function* groundStages(plan: Plan, { tables, memory }: Means): Generator<Step, Outcome<Ground>> {
   const { site, survey } = plan
   yield { stage: 'surface', done: 0 }
-  const surfaced = memory.run('surface', [survey.ground, survey.boundary, survey.cellM], () =>
+  const surfaced = memory.run('surface', [survey.ground, survey.boundary, survey.holes, survey.cellM], () =>
     plotSurface(plan),
   )
   if (!surfaced.ok) return surfaced
@@ -36,8 +37,8 @@ export function* groundStages(plan: Plan, { tables, memory }: Means): Generator<
   const misplaced = survey.sectionLine && sectionProblem(surface, survey.sectionLine)
   if (misplaced) return { ok: false, problems: [misplaced] }
   yield { stage: 'terrain', done: 0.1 }
-  const terrain = memory.run('terrain', [surface, survey.sectionLine], () =>
-    terrainOf(surface, survey.sectionLine),
+  const terrain = memory.run('terrain', [surface, survey.sectionLine, survey.beyond], () =>
+    terrainOf(surface, survey.sectionLine, sheddingBeyond(survey.beyond)),
   )
   const accuracy = memory.run('accuracy', [surface, terrain, survey.ground, survey.accuracy], () =>
     accuracyOf(surface, terrain, survey.ground, measuringOf(plan, tables)),

@@ -4,5 +4,9 @@ import type { Plan } from './plan.schema'
 
 /** The surface of a plan, and nothing that follows from it. */
 export function plotSurface({ survey }: Pick<Plan, 'survey'>): Outcome<Surface> {
-  return surfaceFrom(survey.ground, { boundary: survey.boundary, cellM: survey.cellM })
+  return surfaceFrom(survey.ground, {
+    boundary: survey.boundary,
+    holes: survey.holes,
+    cellM: survey.cellM,
+  })
 }

@@ -1,3 +1,4 @@
+import { cellParts } from './cell-parts'
 import type { GridFrame, PlanPoint, Ring } from './geometry.types'
 
 /**
@@ -14,45 +15,13 @@ export function cellOutline(frame: GridFrame, chosen: ArrayLike<number>): Ring |
 }
 
 function largestPart(frame: GridFrame, chosen: ArrayLike<number>) {
-  const cells = frame.columns * frame.rows
-  const label = new Int32Array(cells).fill(-1)
-  const queue = new Uint32Array(cells)
-  let best = { label: -1, first: 0, size: 0 }
-  for (let start = 0; start < cells; start++) {
-    if (!chosen[start] || label[start] !== -1) continue
-    const size = flood(frame, { chosen, label, queue }, start)
-    if (size > best.size) best = { label: start, first: start, size }
+  const { label, parts } = cellParts(frame, chosen)
+  const best = parts[0]
+  return {
+    size: best?.cells ?? 0,
+    first: best?.first ?? 0,
+    of: (cell: number) => label[cell] === best?.first,
   }
-  return { size: best.size, first: best.first, of: (cell: number) => label[cell] === best.label }
-}
-
-interface Flood {
-  readonly chosen: ArrayLike<number>
-  readonly label: Int32Array
-  readonly queue: Uint32Array
-}
-
-// Labels a part with its first cell's index; returns how many cells it has.
-function flood(frame: GridFrame, state: Flood, start: number): number {
-  const { columns, rows } = frame
-  const { chosen, label, queue } = state
-  let end = 1
-  queue[0] = start
-  label[start] = start
-  const visit = (cell: number) => {
-    if (!chosen[cell] || label[cell] !== -1) return
-    label[cell] = start
-    queue[end++] = cell
-  }
-  for (let at = 0; at < end; at++) {
-    const cell = queue[at] ?? 0
-    const column = cell % columns
-    if (column > 0) visit(cell - 1)
-    if (column < columns - 1) visit(cell + 1)
-    if (cell >= columns) visit(cell - columns)
-    if (cell < columns * (rows - 1)) visit(cell + columns)
-  }
-  return end
 }
 
 /** Steps along cell edges in (column, row from the north): east, south, west, north. */

@@ -8,6 +8,9 @@ export interface Plane {
   readonly northGradient: number
 }
 
+/** Slack to each side of a row of cells when looking which columns a triangle reaches [cells]. */
+const ROW_SLACK = 1e-6
+
 /** How far outside a triangle a cell centre still counts as on its edge, as a share of the triangle. */
 const EDGE_SHARE = 1e-9
 
@@ -94,13 +97,14 @@ function mark(over: Int32Array, frame: GridFrame, triangle: number, [a, b, c]: C
   if (doubled === 0) return
   const toColumn = (eastM: number) => (eastM - frame.westM) / frame.cellM - 0.5
   const toRow = (northM: number) => frame.rows - 0.5 - (northM - frame.southM) / frame.cellM
-  const columns = range(toColumn(a.eastM), toColumn(b.eastM), toColumn(c.eastM))
   const rows = range(toRow(a.northM), toRow(b.northM), toRow(c.northM))
   const place = { eastM: 0, northM: 0 }
   for (let row = Math.max(0, rows.first); row <= Math.min(frame.rows - 1, rows.last); row++) {
     place.northM = frame.southM + (frame.rows - row - 0.5) * frame.cellM
-    const lastColumn = Math.min(frame.columns - 1, columns.last)
-    for (let column = Math.max(0, columns.first); column <= lastColumn; column++) {
+    const [west, east] = spanAt([a, b, c], place.northM, frame.cellM * ROW_SLACK)
+    const firstColumn = Math.max(0, Math.ceil(toColumn(west) - 1e-6))
+    const lastColumn = Math.min(frame.columns - 1, Math.floor(toColumn(east) + 1e-6))
+    for (let column = firstColumn; column <= lastColumn; column++) {
       const cell = row * frame.columns + column
       if (over[cell] !== -1) continue
       place.eastM = frame.westM + (column + 0.5) * frame.cellM
@@ -110,6 +114,25 @@ function mark(over: Int32Array, frame: GridFrame, triangle: number, [a, b, c]: C
       if (least >= -EDGE_SHARE) over[cell] = triangle
     }
   }
+}
+
+// From west to east, what a triangle has of a line that runs level across the plan.
+function spanAt(corners: Corners, northM: number, slackM: number): [number, number] {
+  let [west, east] = [Infinity, -Infinity]
+  for (let at = 0; at < 3; at++) {
+    const [from, to] = [corners[at]!, corners[(at + 1) % 3]!]
+    const riseM = to.northM - from.northM
+    if (Math.min(from.northM, to.northM) > northM + slackM) continue
+    if (Math.max(from.northM, to.northM) < northM - slackM) continue
+    for (const lineM of [northM - slackM, northM + slackM]) {
+      const share = riseM === 0 ? 0 : Math.min(1, Math.max(0, (lineM - from.northM) / riseM))
+      const crossM = from.eastM + share * (to.eastM - from.eastM)
+      const farM = riseM === 0 ? to.eastM : crossM
+      west = Math.min(west, crossM, farM)
+      east = Math.max(east, crossM, farM)
+    }
+  }
+  return [west, east]
 }
 
 // Whole numbers from one value to another, with a hair's breadth to both sides.

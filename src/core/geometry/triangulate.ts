@@ -1,4 +1,5 @@
 import Delaunator from 'delaunator'
+import { anticlockwise } from './anticlockwise'
 import type { LevelPoint, Tin } from './geometry.types'
 
 /**
@@ -16,19 +17,4 @@ export function triangulate(points: readonly LevelPoint[]): Tin {
     places[2 * at + 1] = point.northM - origin.northM
   })
   return { points, corners: anticlockwise(points, new Delaunator(places).triangles) }
-}
-
-function anticlockwise(points: readonly LevelPoint[], triangles: Uint32Array): Uint32Array {
-  const corners = Uint32Array.from(triangles)
-  for (let at = 0; at < corners.length; at += 3) {
-    const [one, two, three] = [corners[at] ?? 0, corners[at + 1] ?? 0, corners[at + 2] ?? 0]
-    const [a, b, c] = [points[one], points[two], points[three]]
-    if (!a || !b || !c) continue
-    const doubled = (b.eastM - a.eastM) * (c.northM - a.northM) - (c.eastM - a.eastM) * (b.northM - a.northM)
-    if (doubled < 0) {
-      corners[at + 1] = three
-      corners[at + 2] = two
-    }
-  }
-  return corners
 }

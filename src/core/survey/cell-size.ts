@@ -7,11 +7,11 @@ const roundSidesM = [0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10]
 /** Cells a plot is drawn and reckoned with when nothing else is known: fine enough to see, quick to work [cells]. */
 const USUAL_CELLS = 5500
 
-/** Cells a close survey may ask for by itself [cells]. */
-const CLOSE_SURVEY_CELLS = 40_000
+/** Cells a plot gets by itself, however close its survey [cells]. */
+const MOST_UNASKED_CELLS = 250_000
 
 /** More cells than this no plan works with [cells]. */
-export const MOST_CELLS = 250_000
+export const MOST_CELLS = 1_000_000
 
 /** Fewest cells across the narrow way, so that every cell has neighbours on both sides [cells]. */
 const CELLS_ACROSS = 4
@@ -34,10 +34,10 @@ export function chooseCellM(
   const boxM2 = (box.eastM - box.westM) * (box.northM - box.southM)
   const longM = Math.hypot(box.eastM - box.westM, box.northM - box.southM)
   const usualM = Math.sqrt(boxM2 / USUAL_CELLS)
-  const closeM = Math.max(spacingM ?? Infinity, Math.sqrt(boxM2 / CLOSE_SURVEY_CELLS))
+  const closeM = Math.max(spacingM ?? Infinity, Math.sqrt(boxM2 / MOST_UNASKED_CELLS))
   const narrowM = ringAreaM2(boundary) / longM / CELLS_ACROSS
   const sideM = nearestRoundM(Math.min(usualM, closeM, narrowM))
-  return { ok: true, value: largeEnoughM(sideM, boxM2) }
+  return { ok: true, value: largeEnoughM(sideM, boxM2, MOST_UNASKED_CELLS) }
 }
 
 function nearestRoundM(sideM: number): number {
@@ -50,8 +50,8 @@ function nearestRoundM(sideM: number): number {
 const WIDE_STEP_M = 10
 
 // The next round side up that keeps the grid within its limit.
-function largeEnoughM(sideM: number, boxM2: number): number {
-  const leastM = Math.sqrt(boxM2 / (MOST_CELLS * 0.9))
+function largeEnoughM(sideM: number, boxM2: number, mostCells: number): number {
+  const leastM = Math.sqrt(boxM2 / (mostCells * 0.9))
   if (sideM >= leastM) return sideM
   return roundSidesM.find((round) => round >= leastM) ?? Math.ceil(leastM / WIDE_STEP_M) * WIDE_STEP_M
 }
@@ -65,7 +65,7 @@ function checkWish(boundary: Ring, wishedM: number): Outcome<number> {
   if (cells > MOST_CELLS)
     return refuse(
       `Cells of ${wishedM} m would make a grid of ${cells} cells; the most is ${MOST_CELLS}.`,
-      `Use cells of ${largeEnoughM(wishedM, wideM * deepM)} m or more, or leave the size out.`,
+      `Use cells of ${largeEnoughM(wishedM, wideM * deepM, MOST_CELLS)} m or more, or leave the size out.`,
     )
   const narrowM = Math.min(wideM, deepM)
   if (wishedM > narrowM / 2)

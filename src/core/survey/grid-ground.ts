@@ -1,46 +1,49 @@
-import { boxAround, cellOutline, cellShares, ringAreaM2, type GridFrame, type Ring } from '#core/geometry'
+import { boxAround, cellOutline, ringAreaM2, sharedAreaM2, type GridFrame, type Ring } from '#core/geometry'
 import type { Outcome, Problem } from '#core/units'
-import { shapeProblem, unsurveyedProblem } from './boundary-problems'
+import { LEAST_SURVEYED, shapeProblem, unsurveyedProblem } from './boundary-problems'
 import { MOST_CELLS } from './cell-size'
+import { islandNotes } from './island-notes'
 import { coarser, cropped, type LevelGrid } from './level-grid'
+import { drawnBoundary, plotOutline } from './plot-outline'
+import { plotShares } from './plot-shares'
+import type { SurfaceNote } from './surface.types'
+import type { SurfaceOptions } from './surface-options.types'
 import type { GridSurvey } from './survey.schema'
-
-/** Least share of a drawn plot that must hold levels [m²/m²]; own judgement. */
-const LEAST_SURVEYED = 0.5
+import type { LaidGrid } from './surveyed-ground.types'
 
 /** How far a wished cell size may miss a whole multiple of the grid's own [cells]. */
 const MULTIPLE_SLACK = 1e-6
 
 /** A grid of levels cut to the plot. */
-export interface PlotGrid {
-  readonly frame: GridFrame
+export interface PlotGrid extends LaidGrid {
   readonly levelM: Float64Array
-  readonly share: Float64Array
-  readonly boundary: Ring
 }
 
 /**
  * The ground of a grid survey: its own cells, cut to the boundary and made coarser only when too many or wished.
  *
  * @param survey - the grid
- * @param boundary - outline of the plot [m]; the outline of the largest part with levels when undefined
- * @param wishedM - side of a cell the person asks for [m], a whole multiple of the grid's own
+ * @param options - boundary, holes and cell size, when the person gives them; the outline of the largest part with levels is
+ * the plot when there is no boundary
  * @returns the grid of the plot, or every problem
  */
-export function gridGround(
-  survey: GridSurvey,
-  boundary: Ring | undefined,
-  wishedM: number | undefined,
-): Outcome<PlotGrid> {
-  const problems = [countProblem(survey), boundary && shapeProblem(boundary)].filter(
+export function gridGround(survey: GridSurvey, options: SurfaceOptions): Outcome<PlotGrid> {
+  const drawn = drawnBoundary(options)
+  const problems = [countProblem(survey), drawn && shapeProblem(drawn)].filter(
     (problem) => problem !== undefined,
   )
   if (problems.length > 0) return { ok: false, problems }
-  const own = boundary ? cropped(survey, boxAround(boundary)) : cropped(survey, undefined)
-  if (!own) return { ok: false, problems: [boundary ? unsurveyedProblem(0) : emptyProblem()] }
-  const factor = chooseFactor(own, wishedM)
+  const own = cropped(survey, drawn && boxAround(drawn.ring))
+  if (!own) return { ok: false, problems: [drawn ? unsurveyedProblem(0) : emptyProblem()] }
+  const factor = chooseFactor(own, options.cellM)
   if (!factor.ok) return factor
-  return cutToPlot(coarser(own, factor.value), boundary)
+  const plot = cutToPlot(coarser(own, factor.value), options)
+  const joined = options.cellM === undefined && factor.value > 1
+  if (!plot.ok || !joined) return plot
+  return {
+    ok: true,
+    value: { ...plot.value, notes: [joinedNote(own.frame, factor.value), ...plot.value.notes] },
+  }
 }
 
 function countProblem(survey: GridSurvey): Problem | undefined {
@@ -80,13 +83,32 @@ function chooseFactor(own: LevelGrid, wishedM: number | undefined): Outcome<numb
   }
 }
 
-function cutToPlot(grid: LevelGrid, drawn: Ring | undefined): Outcome<PlotGrid> {
-  const { frame, levelM, known } = grid
-  const boundary = drawn ?? cellOutline(frame, known)
-  if (!boundary) return { ok: false, problems: [emptyProblem()] }
-  const share = cellShares(boundary, frame).map((part, cell) => (known[cell] ? part : 0))
-  const surveyedM2 = share.reduce((sum, part) => sum + part, 0) * frame.cellM ** 2
-  const surveyed = surveyedM2 / ringAreaM2(boundary)
-  if (drawn && surveyed < LEAST_SURVEYED) return { ok: false, problems: [unsurveyedProblem(surveyed)] }
-  return { ok: true, value: { frame, levelM, share, boundary } }
+function joinedNote({ columns, rows, cellM }: GridFrame, factor: number): SurfaceNote {
+  const what = `The grid holds ${columns * rows} cells, more than the ${MOST_CELLS} we reckon with; blocks of ${factor} × ${factor} are joined to cells of ${Number((cellM * factor).toFixed(6))} m.`
+  return { kind: 'merged', what, at: undefined }
+}
+
+function cutToPlot({ frame, levelM, known }: LevelGrid, options: SurfaceOptions): Outcome<PlotGrid> {
+  const outline = cellOutline(frame, known)
+  if (!outline) return { ok: false, problems: [options.boundary ? unsurveyedProblem(0) : emptyProblem()] }
+  const plot = plotOutline(options, outline, () => [])
+  if (!plot.ok) return plot
+  const { boundary, holes } = plot.value
+  const share = plotShares(boundary, holes, frame)
+  let surveyedCells = 0
+  for (let cell = 0; cell < share.length; cell++) {
+    if (!known[cell]) share[cell] = 0
+    surveyedCells += share[cell]!
+  }
+  const surveyed = surveyedCells / plotCells(boundary, holes, frame)
+  if (surveyed === 0 || (options.boundary && surveyed < LEAST_SURVEYED))
+    return { ok: false, problems: [unsurveyedProblem(surveyed)] }
+  const notes = [...plot.value.notes, ...(options.boundary ? [] : islandNotes(frame, known))]
+  return { ok: true, value: { ...plot.value, frame, levelM, share, notes } }
+}
+
+// Area of the plot in cells, the part beyond the grid too.
+function plotCells(boundary: Ring, holes: readonly Ring[], { cellM }: GridFrame): number {
+  const holesM2 = holes.reduce((sum, hole) => sum + sharedAreaM2(hole, boundary), 0)
+  return (ringAreaM2(boundary) - holesM2) / cellM ** 2
 }

@@ -10,6 +10,7 @@ export {
   type ProfileSurvey,
 } from './survey.schema'
 export type { Surface, SurfaceNote } from './surface.types'
-export { surfaceFrom, type SurfaceOptions } from './surface-from'
+export { surfaceFrom } from './surface-from'
+export type { SurfaceOptions } from './surface-options.types'
 export { riseFromAngleM, riseFromPercentM, riseFromRatioM } from './bank-rise'
 export { nearestSource } from './nearest-source'

@@ -1,69 +1,99 @@
-import { convexHull, ringAreaM2, triangulate } from '#core/geometry'
+import { convexHull, ringAreaM2, type LevelPoint, type PlanPoint, type Ring, type Tin } from '#core/geometry'
 import type { Outcome, Problem } from '#core/units'
+import { edgeChains } from './edge-chains'
+import { givenTin } from './given-faces'
+import { groundPlaces, joinedPlaces } from './ground-places'
+import { lineNet } from './line-net'
+import { outlierNotes } from './outliers'
+import { pointsOnWalls } from './points-on-walls'
+import { spotPoints } from './spot-points'
+import type { SurfaceNote } from './surface.types'
 import type { LevelsSurvey } from './survey.schema'
 import type { SurveyedGround } from './surveyed-ground.types'
-
-/** Points closer than this are one point measured twice [m]. */
-const SAME_PLACE_M = 0.001
-
-/** Levels closer than this agree [m]. */
-const SAME_LEVEL_M = 0.005
+import { wallsOf, type Wall } from './walls'
 
 /** Points whose spread across is less than this share of their spread along lie in one line [m/m]. */
 const LINE_SHARE = 1e-3
 
-type SpotLevel = LevelsSurvey['points'][number]
-
 /**
- * The ground of spot levels: triangles between them.
+ * The ground of spot levels: triangles between them, along the lines that were drawn, or as they came with the survey.
  *
  * @param survey - the levels
  * @returns the ground, or every problem with its points
  */
 export function levelsGround(survey: LevelsSurvey): Outcome<SurveyedGround> {
-  const { points } = survey
-  const problems = repeatProblems(points)
-  const outline = convexHull(points)
-  const areaM2 = outline.length < 3 ? 0 : ringAreaM2(outline)
-  if (points.length < 3) problems.push(tooFew(points.length))
-  else if (areaM2 <= LINE_SHARE * longestM(outline) ** 2) problems.push(inLine(points.length))
+  const { points, faces } = survey
+  const short = shapeProblems([...points, ...lineLevels(survey)], points.length)
+  if (faces) {
+    const given = short.length > 0 ? { ok: false as const, problems: short } : givenTin(survey, faces)
+    if (!given.ok) return given
+    return { ok: true, value: groundOf(survey, { ...given.value, walls: [] }) }
+  }
+  const lines = survey.breaklines ?? []
+  const drawn = wallsOf(lines)
+  const walls = pointsOnWalls(points, drawn.walls)
+  const spots = spotPoints(points, walls.taken)
+  const problems = [...walls.problems, ...spots.problems, ...short]
   if (problems.length > 0) return { ok: false, problems }
-  const levels = points.map((point) => point.levelM)
+  const edges = edgeChains(lines, walls.walls)
+  const places = joinedPlaces(groundPlaces(points, spots.points, walls.walls, edges.chains))
+  const net = lineNet(places)
+  if (net.tin.corners.length === 0) return { ok: false, problems: [inLine(points.length)] }
+  const notes = [drawn, walls, spots, edges, places, net].flatMap((step) => step.notes)
   return {
     ok: true,
-    value: {
-      outline,
-      spacingM: Math.sqrt(areaM2 / points.length),
-      highestM: levels.reduce((so, level) => Math.max(so, level)),
-      lowestM: levels.reduce((so, level) => Math.min(so, level)),
-      tin: triangulate(points),
-      levelAt: undefined,
-    },
+    value: groundOf(survey, {
+      tin: net.tin,
+      walls: walls.walls,
+      notes: [...notes, ...outlierNotes(points, net)],
+    }),
   }
 }
 
-// Two levels at one place: which of them holds? Only the person can tell.
-function repeatProblems(points: readonly SpotLevel[]): Problem[] {
-  const seen = new Map<string, number>()
-  const problems: Problem[] = []
-  points.forEach((point, row) => {
-    const key = `${Math.round(point.eastM / SAME_PLACE_M)} ${Math.round(point.northM / SAME_PLACE_M)}`
-    const before = seen.get(key)
-    const other = before === undefined ? undefined : points[before]
-    if (before === undefined || !other) seen.set(key, row)
-    else if (Math.abs(other.levelM - point.levelM) > SAME_LEVEL_M)
-      problems.push({
-        where: `survey.ground.points[${row}]`,
-        what: `Rows ${nameOf(points, before)} and ${nameOf(points, row)} lie at the same place (${point.eastM} m east, ${point.northM} m north) with different levels: ${other.levelM} m and ${point.levelM} m.`,
-        mend: 'Take out the wrong row. At a wall or step, move the lower point a little to the foot side.',
-      })
-  })
-  return problems
+interface Made {
+  readonly tin: Tin
+  readonly walls: readonly Wall[]
+  readonly notes: readonly SurfaceNote[]
 }
 
-function nameOf(points: readonly SpotLevel[], row: number): string {
-  const mark = points[row]?.mark
-  return mark ? `${row + 1} (${mark})` : `${row + 1}`
+function groundOf(survey: LevelsSurvey, { tin, walls, notes }: Made): SurveyedGround {
+  const measured = [...survey.points, ...lineLevels(survey)]
+  const outline = convexHull(measured)
+  let [highestM, lowestM] = [-Infinity, Infinity]
+  for (const { levelM } of measured) {
+    highestM = Math.max(highestM, levelM)
+    lowestM = Math.min(lowestM, levelM)
+  }
+  return {
+    outline,
+    spacingM: Math.sqrt(ringAreaM2(outline) / survey.points.length),
+    highestM,
+    lowestM,
+    tin,
+    levelAt: undefined,
+    walls,
+    notes,
+  }
+}
+
+// Levels that were measured along lines.
+function lineLevels({ breaklines, faces }: LevelsSurvey): LevelPoint[] {
+  if (!breaklines || faces) return []
+  return breaklines.flatMap((line): LevelPoint[] =>
+    line.kind === 'wall'
+      ? line.vertices.flatMap(({ leftM, rightM, ...place }) => [
+          { ...place, levelM: leftM },
+          { ...place, levelM: rightM },
+        ])
+      : line.vertices.flatMap(({ levelM, ...place }) => (levelM === undefined ? [] : [{ ...place, levelM }])),
+  )
+}
+
+function shapeProblems(measured: readonly PlanPoint[], count: number): Problem[] {
+  if (count < 3) return [tooFew(count)]
+  const outline = convexHull(measured)
+  const areaM2 = outline.length < 3 ? 0 : ringAreaM2(outline)
+  return areaM2 <= LINE_SHARE * longestM(outline) ** 2 ? [inLine(count)] : []
 }
 
 function tooFew(count: number): Problem {
@@ -82,7 +112,7 @@ function inLine(count: number): Problem {
   }
 }
 
-function longestM(outline: readonly { eastM: number; northM: number }[]): number {
+function longestM(outline: Ring): number {
   const [first] = outline
   if (!first) return 0
   return outline.reduce(

@@ -121,6 +121,8 @@ function groundAlong(stations: readonly PlanStation[], lie: Lie): SurveyedGround
     lowestM: Math.min(...levels),
     tin: triangulateStrip(stations, half, place),
     levelAt: (point) => levelAtM(stations, point.eastM * downEast + point.northM * downNorth + lengthM / 2),
+    walls: [],
+    notes: [],
   }
 }
 

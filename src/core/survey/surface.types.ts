@@ -24,7 +24,17 @@ export interface Surface {
 
 /** Something put right or doubted while the surface was made. */
 export interface SurfaceNote {
-  readonly kind: 'merged' | 'left-out' | 'snapped' | 'split' | 'outlier' | 'spike'
+  readonly kind:
+    | 'merged'
+    | 'left-out'
+    | 'snapped'
+    | 'split'
+    | 'outlier'
+    | 'spike'
+    /** Two levels that should be one. */
+    | 'disagreement'
+    /** Triangles of a file that lie over one another. */
+    | 'overlap'
   /** In a sentence, with the row or the line it is about. */
   readonly what: string
   /** Where it is [m]; undefined when it is of the whole survey. */

@@ -1,4 +1,6 @@
 import type { GridFrame, PlanPoint, Ring, Tin } from '#core/geometry'
+import type { SurfaceNote } from './surface.types'
+import type { Wall } from './walls'
 
 /** What a survey says of the ground before a grid is laid over it. */
 export interface SurveyedGround {
@@ -12,6 +14,10 @@ export interface SurveyedGround {
   readonly tin: Tin
   /** Level over any place [m]; undefined when levels must be read from the triangles. */
   readonly levelAt: ((point: PlanPoint) => number) | undefined
+  /** Walls, at whose line the ground steps. */
+  readonly walls: readonly Wall[]
+  /** What was changed or doubted on the way. */
+  readonly notes: readonly SurfaceNote[]
 }
 
 /** A level at a plan distance from the top edge. */
@@ -25,4 +31,7 @@ export interface LaidGrid {
   readonly frame: GridFrame
   readonly share: Float64Array
   readonly boundary: Ring
+  readonly holes: readonly Ring[]
+  /** What was changed in boundary and holes. */
+  readonly notes: readonly SurfaceNote[]
 }

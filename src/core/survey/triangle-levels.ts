@@ -1,5 +1,4 @@
 import {
-  cellCentre,
   fitPlane,
   levelOnPlaneM,
   trianglePlane,
@@ -43,9 +42,12 @@ export function triangleLevelsM(
   const planes = planesOf(tin, over, frame)
   const beyondM = BEYOND_SHARE * (range.highestM - range.lowestM)
   const levelM = new Float64Array(share.length)
+  const place = { eastM: 0, northM: 0 }
   for (let cell = 0; cell < share.length; cell++) {
     if (!share[cell]) continue
-    const levelHereM = levelOnPlaneM(planes(cell), cellCentre(frame, cell))
+    place.eastM = frame.westM + ((cell % frame.columns) + 0.5) * frame.cellM
+    place.northM = frame.southM + (frame.rows - Math.floor(cell / frame.columns) - 0.5) * frame.cellM
+    const levelHereM = levelOnPlaneM(planes(cell), place)
     levelM[cell] =
       over[cell]! >= 0
         ? levelHereM

@@ -1,0 +1,80 @@
+import { tinNeighbours, type LevelPoint } from '#core/geometry'
+import { leaveOneOutM } from './leave-one-out'
+import type { LineNet } from './line-net'
+import { modifiedZ } from './modified-z'
+import type { LevelsSurvey } from './survey.schema'
+import { rowName } from './surface-notes'
+import type { SurfaceNote } from './surface.types'
+
+/** A modified z-score beyond this marks an outlier [1]. Source: Iglewicz and Hoaglin 1993. */
+const LIMIT_Z = 3.5
+
+/** Levels nearer than this to the ground around are never called outliers [m]; own judgement: ground itself is that rough. */
+const LEAST_OUTLIER_M = 0.1
+
+/** With fewer points than this nothing can be said of what is usual [points]; own judgement. */
+const LEAST_POINTS = 8
+
+/** Codes of points at which the ground bends, in the words of surveyors' code lists; own judgement. */
+const BREAK_CODE = /\b(top|crest|toe|foot|bot|bottom|ridge|edge|brk|break|kerb|wall|bank|ditch|channel)/i
+
+/**
+ * Levels that stand out from the ground around them.
+ *
+ * Each is compared with what its neighbours in the triangles say of its place without it. Nothing is removed.
+ *
+ * @param rows - the rows of the survey
+ * @param net - the triangles made of them
+ * @returns a note for each level that stands out, the farthest first
+ * @see Iglewicz and Hoaglin 1993, How to Detect and Handle Outliers, ASQC Quality Press
+ */
+export function outlierNotes(rows: LevelsSurvey['points'], net: LineNet): SurfaceNote[] {
+  const { points } = net.tin
+  const neighbours = tinNeighbours(net.tin)
+  const along = alongOf(rows, net)
+  const judged: { readonly point: number; readonly gapM: number }[] = []
+  net.places.forEach(({ rows: own }, point) => {
+    if (own.length === 0) return
+    const around = neighbours.of(point)
+    const gapM = leaveOneOutM(points, point, { neighbours: around, along: along(point, around) })
+    if (gapM !== undefined) judged.push({ point, gapM })
+  })
+  if (judged.length < LEAST_POINTS) return []
+  const scores = modifiedZ(Float64Array.from(judged, ({ gapM }) => gapM))
+  return judged
+    .filter(({ gapM }, at) => Math.abs(scores[at]!) > LIMIT_Z && Math.abs(gapM) >= LEAST_OUTLIER_M)
+    .sort((one, other) => Math.abs(other.gapM) - Math.abs(one.gapM) || one.point - other.point)
+    .map(({ point, gapM }) => outlierNote(rows, net.places[point]!.rows, points[point]!, gapM))
+}
+
+function outlierNote(
+  rows: LevelsSurvey['points'],
+  own: readonly number[],
+  at: LevelPoint,
+  gapM: number,
+): SurfaceNote {
+  const names = own.map((row) => rowName(rows, row)).join(', ')
+  const what = `Row ${names} stands ${Math.abs(gapM).toFixed(2)} m ${gapM > 0 ? 'above' : 'below'} the ground around it. Look at it again; it is used as it is.`
+  return { kind: 'outlier', what, at: { eastM: at.eastM, northM: at.northM } }
+}
+
+// Points on a line are compared along it, and coded edges with neighbours of the same code: across it the ground bends.
+function alongOf(rows: LevelsSurvey['points'], { pieces, places }: LineNet) {
+  const onLine = new Map<number, number[]>()
+  const add = (from: number, to: number) => {
+    const held = onLine.get(from)
+    if (held) held.push(to)
+    else onLine.set(from, [to])
+  }
+  for (const { from, to } of pieces) {
+    add(from, to)
+    add(to, from)
+  }
+  const codeOf = (point: number) =>
+    places[point]?.rows.flatMap((row) => rows[row]?.code ?? []).find((code) => BREAK_CODE.test(code))
+  return (point: number, neighbours: ArrayLike<number>): readonly number[] | undefined => {
+    const code = codeOf(point)
+    if (code === undefined) return onLine.get(point)
+    return onLine.get(point) ?? Array.from(neighbours).filter((other) => codeOf(other) === code)
+  }
+}
