@@ -1,4 +1,4 @@
-import { cellCentre } from '#core/geometry'
+import { cellCentre, type GridFrame } from '#core/geometry'
 import type { Surface } from '#core/survey'
 import { toDegrees } from '#core/units'
 import { gradientOf, gradientSum, sumGradients, type Window } from './gradient-sum'
@@ -8,12 +8,13 @@ import { unitVariance, type WeightedPlace } from './power-variogram'
 import { triangleOfCells } from './triangle-of-cells'
 import { triangleTable } from './triangle-table'
 
-/** Cells of a zone that its mean is reckoned over; more change nothing that is shown [cells]. */
-const ENOUGH_CELLS = 48
+/** Blocks that a zone is cut into; more change little that is shown [blocks]. */
+const ENOUGH_BLOCKS = 64
 
 /**
  * A way to reckon the standard error of the mean slope of any part of a surface of triangles. The mean is one sum over
- * points, each counted once however many cells lean on it, so what the cells share is propagated and not guessed.
+ * points, each counted once however many cells lean on it, so what the cells share is propagated and not guessed. The
+ * ground's own mean is that of square blocks, each with the gradient over its own width.
  *
  * @param surface - the ground as cells, with its triangles
  * @param errors - how well the points were measured
@@ -31,66 +32,112 @@ export function meanSlopeErrors(
   if (!tin) throw new RangeError('meanSlopeErrors: the surface must have triangles, got none')
   const window = { frame, table: triangleTable(tin), triangleOf: triangleOfCells(tin, frame), share }
   return (cells) => {
-    const step = Math.max(1, Math.floor(cells.length / ENOUGH_CELLS))
-    const mean = meanSlope(
-      cells.filter((_, at) => at % step === 0),
-      window,
-      errors,
-    )
+    const mean = meanSlope(cells, window)
+    let squares = 0
+    for (const weight of mean.points.values()) squares += weight * weight
+    const pointM2 = errors.levelSdM ** 2 + errors.planSdM ** 2 * mean.gradientSquares
     const tilt = errors.levelSdPerM ** 2 * (mean.east ** 2 + mean.north ** 2)
+    if (roughnessM === 0) return toDegrees(Math.sqrt(pointM2 * squares + tilt))
     // The variogram's coefficient is half the mean square difference over one metre.
-    const between = (roughnessM ** 2 / 2) * unitVariance(mean.places)
-    return toDegrees(Math.sqrt(mean.measured + tilt + between))
+    const between = (roughnessM ** 2 / 2) * unitVariance(placesOf(mean, window))
+    return toDegrees(Math.sqrt(pointM2 * squares + tilt + between))
   }
 }
 
-// The mean of slopes as one sum of levels: of points, and of the ground at both ends of every length it is meant over.
-function meanSlope(cells: readonly number[], window: Window, errors: MeasuringErrors) {
+/** A square of cells and its part in the mean: the mean of its fall, east and north. */
+interface Block {
+  inside: number
+  eastM: number
+  northM: number
+  east: number
+  north: number
+}
+
+/** The mean slope of some cells as a sum over points, and as a sum over blocks of ground. */
+interface MeanSlope {
+  /** Weight of each point's level in the mean [1/m]. */
+  readonly points: ReadonlyMap<number, number>
+  readonly blocks: Iterable<Block>
+  /** Side of a block [m]. */
+  readonly blockM: number
+  readonly east: number
+  readonly north: number
+  readonly gradientSquares: number
+}
+
+function meanSlope(cells: readonly number[], window: Window): MeanSlope {
   const { frame, table, share } = window
-  const supportM = gradientSupportM(frame.cellM)
+  const side = Math.ceil(Math.sqrt(cells.length / ENOUGH_BLOCKS))
   const inside = cells.reduce((sum, cell) => sum + share[cell]!, 0)
-  const weights = new Map<number, number>()
-  const places: WeightedPlace[] = []
+  const points = new Map<number, number>()
+  const blocks = new Map<number, Block>()
   const sum = gradientSum()
   let [east, north, gradientSquares] = [0, 0, 0]
   for (const cell of cells) {
     sumGradients(sum, window, cell)
     const [p, q] = [gradientOf(sum.east, sum, table), gradientOf(sum.north, sum, table)]
     const steepness = Math.hypot(p, q)
-    const part = share[cell]! / inside / (1 + steepness * steepness)
+    const part = share[cell]! / inside
+    const perDegree = part / (1 + steepness * steepness)
     // Level ground has no fall; any direction serves, as all are alike there.
-    const [alongEast, alongNorth] =
-      steepness > 0 ? [(part * p) / steepness, (part * q) / steepness] : [0, part]
+    const alongEast = steepness > 0 ? (perDegree * p) / steepness : 0
+    const alongNorth = steepness > 0 ? (perDegree * q) / steepness : perDegree
     for (let at = 0; at < sum.count; at++) {
       const point = sum.points[at]!
       const weight = alongEast * sum.east[at]! + alongNorth * sum.north[at]!
-      weights.set(point, (weights.get(point) ?? 0) + weight)
+      points.set(point, (points.get(point) ?? 0) + weight)
     }
-    places.push(
-      ...endsOf(cellCentre(frame, cell), [alongEast / supportM, alongNorth / supportM], supportM / 2),
-    )
+    addTo(blocks, { frame, side, cell, part }, [alongEast, alongNorth])
     east += alongEast
     north += alongNorth
-    gradientSquares += (share[cell]! / inside) * steepness * steepness
+    gradientSquares += part * steepness * steepness
   }
-  let squares = 0
-  for (const [point, weight] of weights) {
-    squares += weight * weight
-    places.push({ xM: table.eastM[point]!, yM: table.northM[point]!, weight })
-  }
-  const pointM2 = errors.levelSdM ** 2 + errors.planSdM ** 2 * gradientSquares
-  return { places, east, north, measured: pointM2 * squares }
+  return { points, blocks: blocks.values(), blockM: side * frame.cellM, east, north, gradientSquares }
 }
 
-function endsOf(
-  { eastM, northM }: { readonly eastM: number; readonly northM: number },
+interface PartOfBlock {
+  readonly frame: GridFrame
+  /** Side of a block [cells]. */
+  readonly side: number
+  readonly cell: number
+  readonly part: number
+}
+
+function addTo(
+  blocks: Map<number, Block>,
+  { frame, side, cell, part }: PartOfBlock,
   [east, north]: readonly [number, number],
-  halfM: number,
-): WeightedPlace[] {
-  return [
-    { xM: eastM + halfM, yM: northM, weight: -east },
-    { xM: eastM - halfM, yM: northM, weight: east },
-    { xM: eastM, yM: northM + halfM, weight: -north },
-    { xM: eastM, yM: northM - halfM, weight: north },
-  ]
+): void {
+  const column = cell % frame.columns
+  const row = (cell - column) / frame.columns
+  const key = Math.floor(row / side) * frame.columns + Math.floor(column / side)
+  const block = blocks.get(key) ?? { inside: 0, eastM: 0, northM: 0, east: 0, north: 0 }
+  const centre = cellCentre(frame, cell)
+  block.inside += part
+  block.eastM += part * centre.eastM
+  block.northM += part * centre.northM
+  block.east += east
+  block.north += north
+  blocks.set(key, block)
+}
+
+// The points, and against them the ground at the ends of every block.
+function placesOf({ points, blocks, blockM }: MeanSlope, { frame, table }: Window): WeightedPlace[] {
+  const lengthM = Math.max(gradientSupportM(frame.cellM), blockM)
+  const places = [...points].map(([point, weight]) => ({
+    xM: table.eastM[point]!,
+    yM: table.northM[point]!,
+    weight,
+  }))
+  for (const { inside, eastM, northM, east, north } of blocks) {
+    const [xM, yM] = [eastM / inside, northM / inside]
+    const [alongEast, alongNorth, halfM] = [east / lengthM, north / lengthM, lengthM / 2]
+    places.push(
+      { xM: xM + halfM, yM, weight: -alongEast },
+      { xM: xM - halfM, yM, weight: alongEast },
+      { xM, yM: yM + halfM, weight: -alongNorth },
+      { xM, yM: yM - halfM, weight: alongNorth },
+    )
+  }
+  return places
 }

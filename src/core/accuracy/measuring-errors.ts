@@ -26,6 +26,8 @@ export interface MeasuringErrors {
   readonly levelSdPerM: number
   /** Standard error of an angle [°]; undefined where levels were measured, not angles. */
   readonly angleSdDeg: number | undefined
+  /** True when each level was measured from the one before, so that errors gather along the way. */
+  readonly chained: boolean
   /** Standard error of a place, east and north alike [m]. */
   readonly planSdM: number
   /** Key of the method; undefined when the person typed the errors. */
@@ -57,6 +59,7 @@ export function measuringErrors(
       levelSdM: aboveZero('levelSdM', said.levelSdM),
       levelSdPerM: 0,
       angleSdDeg: undefined,
+      chained: false,
       planSdM,
       methodId: named,
       assumed: false,
@@ -65,6 +68,7 @@ export function measuringErrors(
     levelSdM: method.levelSdM,
     levelSdPerM: method.levelSdPerM,
     angleSdDeg: method.angleSdDeg ?? undefined,
+    chained: method.book !== null && method.book !== 'level-book',
     planSdM,
     methodId: method.id,
     assumed: named === undefined,

@@ -51,11 +51,11 @@ interface Leg {
   readonly gradient: number
   readonly startLevelM: number
   readonly endLevelM: number
-  /** Variance of the level of a station, as seen at a fixed place [m²]; unused where angles were measured. */
+  /** Variance of the level of a station, as seen at a fixed place [m²]; unused where levels were chained. */
   readonly stationM2: number
-  /** Variance of the gradient, where angles were measured [m²/m²]. */
-  readonly angled: number | undefined
-  /** Variance of the level of its start, gathered over the legs before, where angles were measured [m²]. */
+  /** Variance of the gradient, where each level was measured from the one before [m²/m²]. */
+  readonly chained: number | undefined
+  /** Variance of the level of its start, gathered over the legs before, where levels were chained [m²]. */
   readonly gatheredM2: number
 }
 
@@ -73,10 +73,7 @@ function legsOf({ stations, taped }: Strip, errors: MeasuringErrors): readonly L
     if (!start) return []
     const lengthM = end.planM - start.planM
     const gradient = (end.levelM - start.levelM) / lengthM
-    const angled =
-      errors.angleSdDeg === undefined
-        ? undefined
-        : (toRadians(errors.angleSdDeg) * (1 + gradient * gradient)) ** 2
+    const chained = chainedVariance(gradient, lengthM, errors)
     const leg = {
       startM: start.planM,
       endM: end.planM,
@@ -84,12 +81,22 @@ function legsOf({ stations, taped }: Strip, errors: MeasuringErrors): readonly L
       startLevelM: start.levelM,
       endLevelM: end.levelM,
       stationM2: stationM2(gradient, taped, errors),
-      angled,
+      chained,
       gatheredM2,
     }
-    gatheredM2 += (angled ?? 0) * lengthM * lengthM
+    gatheredM2 += (chained ?? 0) * lengthM * lengthM
     return [leg]
   })
+}
+
+// Of a leg with its angle or its rise measured by itself; the error of its length only shifts it along the slope.
+function chainedVariance(
+  gradient: number,
+  lengthM: number,
+  { angleSdDeg, levelSdM, chained }: MeasuringErrors,
+): number | undefined {
+  if (angleSdDeg !== undefined) return (toRadians(angleSdDeg) * (1 + gradient * gradient)) ** 2
+  return chained ? (levelSdM / lengthM) ** 2 : undefined
 }
 
 // A tape on the ground gets shorter in plan when the rise comes out too large, which tilts the leg further.
@@ -115,9 +122,9 @@ function legAt(legs: readonly Leg[], atM: number): Leg {
 function levelErrorM(leg: Leg, atM: number, { roughness, errors }: Line): number {
   const part = (atM - leg.startM) / (leg.endM - leg.startM)
   const measuredM2 =
-    leg.angled === undefined
+    leg.chained === undefined
       ? leg.stationM2 * ((1 - part) ** 2 + part ** 2) + (errors.levelSdPerM * atM) ** 2
-      : leg.gatheredM2 + leg.angled * (atM - leg.startM) ** 2
+      : leg.gatheredM2 + leg.chained * (atM - leg.startM) ** 2
   const between = unitVariance([
     { xM: atM, yM: 0, weight: -1 },
     { xM: leg.startM, yM: 0, weight: 1 - part },
@@ -128,7 +135,7 @@ function levelErrorM(leg: Leg, atM: number, { roughness, errors }: Line): number
 
 function slopeError(leg: Leg, atM: number, { roughness, supportM, errors }: Line): number {
   const lengthM = leg.endM - leg.startM
-  const measured = leg.angled ?? (2 * leg.stationM2) / lengthM ** 2 + errors.levelSdPerM ** 2
+  const measured = leg.chained ?? (2 * leg.stationM2) / lengthM ** 2 + errors.levelSdPerM ** 2
   const between = unitVariance([
     { xM: atM - supportM / 2, yM: 0, weight: -1 / supportM },
     { xM: atM + supportM / 2, yM: 0, weight: 1 / supportM },
@@ -155,9 +162,9 @@ function residualsOf(legs: readonly Leg[]): readonly Residual[] {
     const far = aM / (aM + bM)
     const missM = before.endLevelM - ((1 - far) * before.startLevelM + far * after.endLevelM)
     const measuringM2 =
-      before.angled === undefined || after.angled === undefined
+      before.chained === undefined || after.chained === undefined
         ? before.stationM2 * (1 + (1 - far) ** 2 + far ** 2)
-        : before.angled * ((1 - far) * aM) ** 2 + after.angled * (far * bM) ** 2
+        : before.chained * ((1 - far) * aM) ** 2 + after.chained * (far * bM) ** 2
     const unit = unitVariance([
       { xM: before.endM, yM: 0, weight: 1 },
       { xM: before.startM, yM: 0, weight: far - 1 },
