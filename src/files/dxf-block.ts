@@ -1,6 +1,6 @@
 import type { DxfEntity } from './dxf-entities'
 import { count, type DxfLayer, type DxfPoint } from './dxf-layers'
-import { inDrawing, placeOf } from './dxf-places'
+import { placeOf, toDrawing } from './dxf-places'
 import { valueOf } from './dxf-records'
 import { levelInText, plainText } from './dxf-text'
 
@@ -32,7 +32,7 @@ export function blockPoint(
 ): DxfPoint | 'no level' | undefined {
   const written = placeOf(head, 10)
   if (!written) return undefined
-  const place = inDrawing(head, written)
+  const place = toDrawing(head)(written)
   const attributes = children.map((child) => ({
     tag: plainText(valueOf(child, 2) ?? '').trim(),
     text: plainText(valueOf(child, 1) ?? '').trim(),

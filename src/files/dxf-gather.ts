@@ -1,7 +1,7 @@
 import { blockPoint } from './dxf-block'
 import type { DxfEntity } from './dxf-entities'
 import { addFace, count, type DxfLayer, type DxfLayers } from './dxf-layers'
-import { flatCorners, inDrawing, placeOf, type DxfPlace } from './dxf-places'
+import { flatCorners, placeOf, toDrawing, type DxfPlace } from './dxf-places'
 import { gatherPolyline } from './dxf-polyline'
 import { flagsOf, layerOf, valueOf, valuesOf, type DxfRecord } from './dxf-records'
 import { levelInText, plainText } from './dxf-text'
@@ -65,7 +65,7 @@ function textPlace(head: DxfRecord): DxfPlace | undefined {
   if (head.type !== 'TEXT') return placeOf(head, 10)
   const aligned = flagsOf(head, 72) !== 0 || flagsOf(head, 73) !== 0
   const place = (aligned ? placeOf(head, 11) : undefined) ?? placeOf(head, 10)
-  return place && inDrawing(head, place)
+  return place && toDrawing(head)(place)
 }
 
 function gatherLine({ head }: DxfEntity, layer: DxfLayer): void {
@@ -74,7 +74,7 @@ function gatherLine({ head }: DxfEntity, layer: DxfLayer): void {
 
 function gatherFlatPolyline({ head }: DxfEntity, layer: DxfLayer): void {
   if (valuesOf(head, 42).some((bulge) => Number(bulge) !== 0)) count(layer, 'bulge')
-  const corners = flatCorners(head)?.map((corner) => inDrawing(head, corner))
+  const corners = flatCorners(head)?.map(toDrawing(head))
   addLine(layer, corners ?? [], flagsOf(head, 70) % 2 === 1)
 }
 

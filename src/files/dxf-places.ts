@@ -37,22 +37,22 @@ export function flatCorners(record: DxfRecord): DxfPlace[] | undefined {
 }
 
 /**
- * Takes a place of a flat entity from the entity's own axes to those of the drawing.
+ * The way from a flat entity's own axes to those of the drawing, looked up once for all its places.
  *
  * @param record - the entity, with its extrusion direction (group code 210)
- * @param place - as written
- * @returns the place in the drawing; mirrored where the entity is drawn from below
+ * @returns takes a place as written to its place in the drawing; mirrors where the entity is drawn from below
  */
-export function inDrawing(record: DxfRecord, place: DxfPlace): DxfPlace {
+export function toDrawing(record: DxfRecord): (place: DxfPlace) => DxfPlace {
   const z = extrusion(record)
-  if (z === undefined || (z[0] === 0 && z[1] === 0 && z[2] > 0)) return place
+  if (z === undefined || (z[0] === 0 && z[1] === 0 && z[2] > 0)) return (place) => place
   const nearZ = Math.abs(z[0]) < NEAR_Z && Math.abs(z[1]) < NEAR_Z
   const x = unit(cross(nearZ ? [0, 1, 0] : [0, 0, 1], z))
-  if (x === undefined) return place
+  if (x === undefined) return (place) => place
   const y = cross(z, x)
-  const along = (axis: 0 | 1 | 2) =>
-    place.eastM * x[axis] + place.northM * y[axis] + place.levelM * z[axis] + 0
-  return { eastM: along(0), northM: along(1), levelM: along(2) }
+  return ({ eastM, northM, levelM }) => {
+    const along = (axis: 0 | 1 | 2) => eastM * x[axis] + northM * y[axis] + levelM * z[axis] + 0
+    return { eastM: along(0), northM: along(1), levelM: along(2) }
+  }
 }
 
 /** Direction that an entity's own z axis points in; straight up when it is not given. */

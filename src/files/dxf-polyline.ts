@@ -1,6 +1,6 @@
 import type { DxfEntity } from './dxf-entities'
 import { addFace, count, type DxfLayer } from './dxf-layers'
-import { inDrawing, placeOf, type DxfPlace } from './dxf-places'
+import { placeOf, toDrawing, type DxfPlace } from './dxf-places'
 import { flagsOf, valueOf, type DxfRecord } from './dxf-records'
 
 /** Flags of a polyline (group code 70), by the DXF reference. */
@@ -36,9 +36,8 @@ function gatherVertices({ head, children }: DxfEntity, layer: DxfLayer, flags: n
     return
   }
   const level = placeOf(head, 10)?.levelM ?? 0
-  const corners = places.map((place) =>
-    inDrawing(head, { ...place, levelM: level === 0 ? place.levelM : level }),
-  )
+  const turned = toDrawing(head)
+  const corners = places.map((place) => turned({ ...place, levelM: level === 0 ? place.levelM : level }))
   layer.lines.push({ corners, closed })
 }
 

@@ -4,7 +4,7 @@ import { gather } from './dxf-gather'
 import { DxfLayers } from './dxf-layers'
 import { layerParts } from './dxf-parts'
 import { dxfUnit } from './dxf-units'
-import { partIds, withinCaps } from './part-caps'
+import { fewEnough, partIds, withinCaps } from './part-caps'
 import { refusal } from './refusal'
 import type { SurveyRead } from './survey-read.types'
 import { zeroLevelDoubt } from './zero-levels'
@@ -36,10 +36,12 @@ export function readDxf(text: string): Outcome<SurveyRead> {
 function readEntities(drawing: Drawing): Outcome<SurveyRead> {
   const layers = new DxfLayers(drawing.hiddenLayers)
   for (const entity of drawing.entities) gather(entity, layers)
-  const read = [...layers.all.values()].map(layerParts)
+  const { few, notes: cut } = fewEnough([...layers.all.values()], 'layers')
+  const read = few.map(layerParts)
   const capped = read.flatMap(({ parts }) => parts).map(withinCaps)
   const parts = partIds(capped.flatMap(({ part }) => part ?? []))
   const notes = [
+    ...cut,
     ...read.flatMap((one) => one.notes),
     ...capped.flatMap((one) => one.notes),
     ...notRead(layers.ignored, drawing.onPaper),

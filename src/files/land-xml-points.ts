@@ -24,6 +24,8 @@ interface Named {
   readonly levelM?: number
 }
 
+/** Longest name of a group that is kept [letters]. */
+const LONGEST_GROUP = 200
 /** Longest mark or code that a plan keeps [letters]. */
 const LONGEST_NAME = 60
 
@@ -53,14 +55,15 @@ function groupOf(list: XmlValue, row: number, named: NamedPoints): PointGroup {
   const raised = levelled.filter((point) => point.levelM !== 0)
   // Where every level is zero the person is asked; else zero stands for "not measured".
   const kept = raised.length > 0 ? raised : levelled
-  const name = attributeOf(list, 'name') ?? attributeOf(list, 'desc') ?? 'Survey points'
+  const unnamed = row > 0 ? `Survey points ${row + 1}` : 'Survey points'
+  const name = attributeOf(list, 'name') ?? attributeOf(list, 'desc') ?? unnamed
   const said: readonly (readonly [number, string])[] = [
     [elements.length - placed.length, 'left out, survey points without a readable place'],
     [placed.length - levelled.length, 'left out, survey points without a level'],
     [levelled.length - kept.length, 'left out, survey points with a level of exactly 0, which are no ground'],
   ]
   return {
-    name: row > 0 && name === 'Survey points' ? `Survey points ${row + 1}` : name,
+    name: name.slice(0, LONGEST_GROUP),
     points: kept.map((point) => ({ ...point, levelM: point.levelM ?? 0 })),
     notes: said.filter(([count]) => count > 0).map(([count, what]) => `${what}: ${count}.`),
   }

@@ -1,9 +1,9 @@
 import type { Outcome } from '#core/units'
-import { surveyPoints, type SurveyPoints } from './land-xml-points'
+import { surveyPoints, type PointGroup } from './land-xml-points'
 import { sourceData, type NamedPoints, type SourceData } from './land-xml-source'
 import { surfaceFaces, type SurfaceFaces } from './land-xml-surface'
 import { landXmlCrs, landXmlUnits } from './land-xml-units'
-import { partIds, withinCaps } from './part-caps'
+import { fewEnough, partIds, withinCaps } from './part-caps'
 import { refusal } from './refusal'
 import type { Doubt, SurveyPart, SurveyRead } from './survey-read.types'
 import { attributeOf, childrenOf, readXmlTree, type XmlValue } from './xml-tree'
@@ -11,6 +11,9 @@ import { zeroLevelDoubt } from './zero-levels'
 
 /** Longest file that is taken apart [letters]: about ten times a surface of 50,000 points. */
 const MOST_LETTERS = 64 * 1024 * 1024
+
+/** Longest name of a surface that is kept [letters]. */
+const LONGEST_NAME = 200
 
 /** What else LandXML files hold that is no ground, with the element that holds one. */
 const notGround: readonly (readonly [string, string, string])[] = [
@@ -47,13 +50,17 @@ export function readLandXml(text: string): Outcome<SurveyRead> {
 
 function readRoot(root: XmlValue): Outcome<SurveyRead> {
   const points = surveyPoints(root)
-  const surfaces = childrenOf(root, 'Surfaces').flatMap((list) => childrenOf(list, 'Surface'))
+  const surfaces = fewEnough(
+    childrenOf(root, 'Surfaces').flatMap((list) => childrenOf(list, 'Surface')),
+    'surfaces',
+  )
+  const groups = fewEnough(points.groups, 'groups of survey points')
   const read = [
-    ...surfaces.map((surface, row) => surfacePart(surface, row, points.named)),
-    ...groupParts(points),
+    ...surfaces.few.map((surface, row) => surfacePart(surface, row, points.named)),
+    ...groupParts(groups.few),
   ]
   const parts = partIds(read.flatMap(({ part }) => part ?? []))
-  const notes = [...read.flatMap((one) => one.notes), ...leftOut(root)]
+  const notes = [...surfaces.notes, ...groups.notes, ...read.flatMap((one) => one.notes), ...leftOut(root)]
   if (parts.length === 0) return nothingUsable(notes)
   const { unit, levelUnit, doubts } = landXmlUnits(root)
   const asked = [...doubts, ...read.flatMap(({ doubt }) => doubt ?? [])]
@@ -64,7 +71,8 @@ function readRoot(root: XmlValue): Outcome<SurveyRead> {
 }
 
 function surfacePart(surface: XmlValue, row: number, named: NamedPoints): ReadPart {
-  const name = attributeOf(surface, 'name') ?? attributeOf(surface, 'desc') ?? `Surface ${row + 1}`
+  const written = attributeOf(surface, 'name') ?? attributeOf(surface, 'desc') ?? `Surface ${row + 1}`
+  const name = written.slice(0, LONGEST_NAME)
   const drawn = childrenOf(surface, 'Definition').map((definition) => surfaceFaces(definition, named))
   const source = sourceData(surface, named)
   const notes = [...drawn.flatMap((one) => one.notes), ...source.notes].map(
@@ -102,8 +110,8 @@ const pointsOfLines = (lines: SourceData['lines']): SurveyPart['points'] =>
         ),
   )
 
-function groupParts(points: SurveyPoints): ReadPart[] {
-  return points.groups.map((group): ReadPart => {
+function groupParts(groups: readonly PointGroup[]): ReadPart[] {
+  return groups.map((group): ReadPart => {
     const notes = group.notes.map((note) => `${group.name}: ${note}`)
     if (group.points.length === 0) return { part: undefined, notes, doubt: undefined }
     return capped(

@@ -32,6 +32,27 @@ export function withinCaps(part: SurveyPart): { part: SurveyPart | undefined; no
   }
 }
 
+/** More surfaces or layers than a person can choose among. */
+const MOST_TO_CHOOSE = 500
+
+/**
+ * The first of the surfaces, groups or layers of a file, as many as can be chosen among.
+ *
+ * @param all - in the order of the file
+ * @param what - what they are called
+ * @returns those that are read, and a note when there are more
+ */
+export function fewEnough<T>(
+  all: readonly T[],
+  what: string,
+): { few: readonly T[]; notes: readonly string[] } {
+  if (all.length <= MOST_TO_CHOOSE) return { few: all, notes: [] }
+  return {
+    few: all.slice(0, MOST_TO_CHOOSE),
+    notes: [`The file holds ${all.length} ${what}; the first ${MOST_TO_CHOOSE} are read.`],
+  }
+}
+
 /** Parts with ids used once: later ones of a name get a number. */
 export function partIds(parts: readonly SurveyPart[]): SurveyPart[] {
   const used = new Set<string>()

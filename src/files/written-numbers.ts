@@ -1,7 +1,7 @@
 /** Largest figure taken for a coordinate, in any unit: beyond it lies no place on earth in millimetres. */
 const LARGEST_COORDINATE = 1e11
 
-const NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d{1,3})?$/i
+const NUMBER = /^[+-]?(\d+(\.\d*)?|\.\d+)(e[+-]?\d{1,3})?$/i
 const DECIMAL_COMMA = /^[+-]?\d+,\d+$/
 
 /**
