@@ -37,9 +37,31 @@ const textOptions = [
   'elevation',
   'name',
   'place',
+  'book',
+  'kind',
+  'start',
+  'end',
+  'km',
+  'allowable',
+  'reduction',
+  'unit',
+  'span',
+  'tool',
+  'on',
+  'lines',
 ] as const
 
-const flags = ['json', 'without-layers', 'list', 'taped', 'feet', 'help', 'version'] as const
+const flags = [
+  'json',
+  'without-layers',
+  'list',
+  'taped',
+  'feet',
+  'adjust',
+  'compass',
+  'help',
+  'version',
+] as const
 
 /** Takes a command line apart; anything unknown is refused. */
 export function readArguments(line: readonly string[]): Arguments {

@@ -9,6 +9,7 @@ import {
   stationsFromTable,
   toPlotOrigin,
 } from '#io'
+import { FOOT_M } from '#core/booking'
 import { climateOfPlace } from '#core/climate'
 import { newPlan, savePlan } from '#plan'
 import type { Outcome } from '#core/units'
@@ -16,16 +17,18 @@ import type { GroundSurvey } from '#core/survey'
 import { complainOf, readText, writeText, type Console } from './console'
 import { exitCodes, UsageError } from './exit'
 import type { Arguments } from './arguments'
-
-/** International foot [m], exact by the agreement of 1959. */
-const FOOT_M = 0.3048
+import { groundFromBook, type MeasuredGround } from './ground-from-book'
+import { trueFaces } from './true-faces'
 
 /** Starts a plan from a bank, a profile, levels or a grid. */
 export function start(given: Arguments, console: Console): number {
-  const ground = groundFrom(given)
-  if (!ground.ok) return complainOf(ground.problems, console)
   const { places } = loadTables()
-  const moved = toPlotOrigin(ground.value)
+  const site = siteOf(given)
+  const read = groundFrom(given, console)
+  const turned = read.ok ? trueFaces(read.value, given, { elevationM: 0, ...site }) : read
+  if (!turned.ok) return complainOf(turned.problems, console)
+  const { ground, measured } = turned.value
+  const moved = toPlotOrigin(ground)
   if (moved.shift)
     console.complain(
       `Coordinates were moved by ${moved.shift.eastM} m east and ${moved.shift.northM} m north to the plot’s own origin.`,
@@ -33,10 +36,9 @@ export function start(given: Arguments, console: Console): number {
   const plan = newPlan({
     name: given.text('name') ?? 'New plan',
     ground: moved.ground,
-    latitudeDeg: needed(given, 'latitude'),
-    longitudeDeg: needed(given, 'longitude'),
+    measured,
     places,
-    ...elevationOf(given),
+    ...site,
   })
   const placeId = given.text('place')
   const place = places.find(({ id }) => id === placeId)
@@ -46,9 +48,10 @@ export function start(given: Arguments, console: Console): number {
   return exitCodes.done
 }
 
-function elevationOf(given: Arguments): { elevationM?: number } {
+function siteOf(given: Arguments): { latitudeDeg: number; longitudeDeg: number; elevationM?: number } {
   const elevationM = given.number('elevation')
-  return elevationM === undefined ? {} : { elevationM }
+  const place = { latitudeDeg: needed(given, 'latitude'), longitudeDeg: needed(given, 'longitude') }
+  return elevationM === undefined ? place : { ...place, elevationM }
 }
 
 function needed(given: Arguments, name: string): number {
@@ -86,11 +89,13 @@ const ways: Readonly<Record<string, (text: string, given: Arguments) => Outcome<
 
 const unitM = (given: Arguments): number => (given.flag('feet') ? FOOT_M : 1)
 
-function groundFrom(given: Arguments): Outcome<GroundSurvey> {
-  const asked = Object.keys(ways).filter((way) => given.text(way) !== undefined)
+function groundFrom(given: Arguments, console: Console): Outcome<MeasuredGround> {
+  const asked = [...Object.keys(ways), 'book'].filter((way) => given.text(way) !== undefined)
   const [way] = asked
-  const read = way === undefined ? undefined : ways[way]
-  if (asked.length !== 1 || way === undefined || !read)
-    throw new UsageError('new needs one of --bank, --profile, --levels, --grid.')
-  return read(given.text(way) ?? '', given)
+  if (asked.length !== 1 || way === undefined)
+    throw new UsageError('new needs one of --bank, --profile, --levels, --grid, --book.')
+  const what = given.text(way) ?? ''
+  const ground = ways[way]?.(what, given)
+  if (!ground) return groundFromBook(what, given, console)
+  return ground.ok ? { ok: true, value: { ground: ground.value, measured: {} } } : ground
 }

@@ -1,5 +1,8 @@
 import type { Arguments } from './arguments'
+import { bookOptions } from './book-from-file'
 import { assess } from './command-assess'
+import { bearing } from './command-bearing'
+import { book } from './command-book'
 import { calendar } from './command-calendar'
 import { check } from './command-check'
 import { layer } from './command-layer'
@@ -7,6 +10,7 @@ import { start } from './command-new'
 import { report } from './command-report'
 import { schedule } from './command-schedule'
 import { schema } from './command-schema'
+import { sheet } from './command-sheet'
 import { spot } from './command-spot'
 import type { Console } from './console'
 
@@ -20,7 +24,7 @@ export interface Command {
 
 const sunOptions = ['date', 'sky', 'linke', 'albedo', 'azimuth']
 const spotOptions = ['json', 'plants', 'plant', 'region', 'law', 'out']
-const starts = ['bank', 'profile', 'levels', 'grid', 'faces', 'width', 'taped', 'feet']
+const starts = ['bank', 'profile', 'levels', 'grid', 'book', 'faces', 'width', 'taped', 'feet', 'compass']
 
 /** Every command by its name. */
 export const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
@@ -35,10 +39,13 @@ export const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
     'new',
     {
       run: start,
-      takes: [...starts, 'latitude', 'longitude', 'elevation', 'name', 'place', 'out'],
+      takes: [...starts, ...bookOptions, 'latitude', 'longitude', 'elevation', 'name', 'place', 'out'],
       words: 0,
     },
   ],
+  ['book', { run: book, takes: [...bookOptions, 'name', 'json', 'out'], words: 1 }],
+  ['sheet', { run: sheet, takes: ['list', 'lines', 'out'], words: 1 }],
+  ['bearing', { run: bearing, takes: ['latitude', 'longitude', 'elevation', 'on'], words: 1 }],
   ['schema', { run: schema, takes: ['out'], words: 0 }],
 ])
 

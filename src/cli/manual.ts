@@ -56,10 +56,36 @@ USE
       Say whether a plan can be opened, and every problem if not.
 
   lynchet new --bank LENGTH,RISE,DIRECTION,WIDTH | --profile F.csv --faces DEG --width M
-              | --levels F.csv | --grid F.asc
+              | --levels F.csv | --grid F.asc | --book F.csv (with the options of book)
               --latitude DEG --longitude DEG [--elevation M] [--name NAME] [--place ID] --out F
       Start a plan. RISE is metres, or 30deg, 1:2, 50%. In a profile, distances are level distances
       unless --taped says that the tape lay on the ground. Units are metres; --feet for feet.
+      --book reduces a field book and keeps it in the plan: lines with distances (or legs, steps, a
+      string) make a profile, which needs --faces and --width; lines with east and north make levels.
+      --compass says that --faces was read off a compass on the day --on; it is turned to true north.
+
+  lynchet book FILE.csv [--kind level|chain|steps|string] [--start LEVEL] [--unit m|cm|ft|ft-in|us-ft]
+               [--json] [--out F]
+      Reduce a field book, prove its sums, and say how good its levels are. Columns, in any order:
+        level    mark, BS, IS, FS, distance, east, north, level (worked out by hand), remark
+        chain    mark, length (along the ground), angle (degrees, falling negative; or %, or 1:3), remark
+        steps    mark, drop, remark; --span M is the level distance of a step, --tool a-frame|line-level
+        string   mark, run, drop, remark
+      An inverted staff is negative. A unit in a heading, such as BS (ft), counts for its column;
+      distances and levels of a book in cm are metres. Feet and inches: 5' 3 1/2", 5 ft 3 in, 5-3 1/2.
+      For a level book:
+      --reduction rise-and-fall|height-of-collimation
+      --end LEVEL      known level of the last mark, which closes the book
+      --allowable ID   rule for the misclosure: an id of data/survey/allowables.json, such as set-ups-5
+      --km K           length of the line, for rules that go by it
+      --adjust         share the misclosure out equally over the set-ups
+
+  lynchet sheet METHOD --out F.html [--lines N]
+  lynchet sheet --list
+      A field sheet to print: how a method is done, how good it is, its cautions, and lines to fill in.
+
+  lynchet bearing DEG --latitude DEG --longitude DEG --on YYYY-MM-DD [--elevation M]
+      A compass bearing turned to true north by the World Magnetic Model 2025.
 
   lynchet schema --out FOLDER
       Write the format pages and JSON Schemas of plans and findings.

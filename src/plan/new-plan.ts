@@ -13,6 +13,8 @@ export interface PlanStart {
   readonly places: readonly Place[]
   readonly elevationM?: number
   readonly plantRegion?: PlantRegion
+  /** How it was measured: field books, accuracy, compass. */
+  readonly measured?: Pick<Plan['survey'], 'books' | 'accuracy' | 'compass'>
 }
 
 /**
@@ -34,7 +36,7 @@ export function newPlan(start: PlanStart): Plan {
       plantRegion: start.plantRegion ?? regionAt(start.latitudeDeg, start.longitudeDeg),
     },
     climate: climateOfPlace(place),
-    survey: { ground: start.ground, obstacles: [], aboveM: 0 },
+    survey: { ground: start.ground, ...start.measured, obstacles: [], aboveM: 0 },
     soil: [
       {
         id: 'first',
