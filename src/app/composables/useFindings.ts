@@ -1,5 +1,5 @@
 import type { Problem } from '#core/units'
-import type { Findings, Plan } from '#plan'
+import { toDerive, type Findings, type Plan } from '#plan'
 import type { Answer, Ask } from '#worker'
 import { onScopeDispose, readonly, ref, shallowRef, toRaw, watch, type Ref } from 'vue'
 
@@ -39,7 +39,7 @@ export function useFindings(plan: Readonly<Ref<Plan | undefined>>, worker: Worke
   function again(): void {
     if (!plan.value) return
     done.value = 0
-    ask({ kind: 'derive', id: ++newest, plan: toRaw(plan.value) })
+    ask({ kind: 'derive', id: ++newest, plan: toDerive(toRaw(plan.value)) })
   }
 
   watch(plan, again, { immediate: true })
