@@ -1,6 +1,9 @@
 /** Longest text that may be a level [letters]: a number with the codes of its font. */
 const LONGEST_LEVEL = 200
 
+/** Letters of a text or name that are looked at. */
+const LONGEST_TEXT = 1000
+
 const LEVEL = /^[+±-]?\d{1,6}([.,]\d{1,6})?\s?m?$/
 
 /**
@@ -23,8 +26,9 @@ export function levelInText(written: string): number | undefined {
  * @returns the letters that are seen
  */
 export function plainText(written: string): string {
+  if (!/[\\%{}]/.test(written)) return written.slice(0, LONGEST_TEXT)
   return written
-    .slice(0, 1000)
+    .slice(0, LONGEST_TEXT)
     .replace(/\\U\+([0-9a-f]{4})/gi, (_, hex: string) => String.fromCharCode(Number.parseInt(hex, 16)))
     .replace(/%%p/gi, '±')
     .replace(/%%[douk]/gi, '')
