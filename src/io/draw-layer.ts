@@ -1,7 +1,7 @@
 import type { Surface } from '#core/survey'
 import { groundFacts } from '#core/terrain'
 import type { Outcome } from '#core/units'
-import { createDeriver, plotSurface, type Plan } from '#plan'
+import { createDeriver, plotSurface, sheddingBeyond, type Plan } from '#plan'
 import type { GroundScene, Layer, LayerOptions } from './layer.types'
 import type { Scene } from './sun-layers'
 import { loadTables } from './tables'
@@ -53,5 +53,5 @@ export function valuesOf(layer: Layer, scene: Scene, ground: GroundScene): Array
  * @returns what layers of the ground are drawn from
  */
 export function groundOf(plan: Plan, surface: Surface): GroundScene {
-  return { plan, surface, facts: groundFacts(surface) }
+  return { plan, surface, facts: groundFacts(surface, sheddingBeyond(plan.survey.beyond)) }
 }

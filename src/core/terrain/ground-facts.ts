@@ -6,6 +6,7 @@ import { generalisedGround, generalisedWidthM } from './generalised-ground'
 import { gradients, type Gradients } from './gradients'
 import { heightAboveFootM } from './height-above-foot'
 import { spreadBetweenTwo } from './infinite-directions'
+import { inflowM2, type SheddingStretch } from './inflow'
 import { neighbourhood, type Neighbourhood } from './neighbours'
 import { once } from './once'
 import { relativePosition } from './relative-position'
@@ -32,7 +33,9 @@ export interface GroundFacts {
   readonly position: () => Float64Array
   /** Place between the foot and the highest source along the ways of water, 0 to 1. */
   readonly relativePosition: () => Float64Array
-  /** Cells that drain through each cell by all ways, a cut cell counting its part [cells]. */
+  /** Plan area off the plot that drains onto each cell at its edge [m²]; undefined when none does. */
+  readonly inflowM2: () => Float64Array | undefined
+  /** Cells that drain through each cell by all ways, a cut cell counting its part, ground beyond the boundary as described [cells]. */
   readonly accumulation: () => Float64Array
   readonly upslopeAreaM2: () => Float64Array
   /** Area drained through a metre of contour [m²/m]. */
@@ -56,9 +59,10 @@ export interface GroundFacts {
  * The facts of the ground, none of them worked out yet.
  *
  * @param surface - the ground as a grid of cells
+ * @param beyond - what was described of the ground beyond the boundary
  * @returns one function for each fact; what it gives is said in `Terrain`, or where the fact is made
  */
-export function groundFacts(surface: Surface): GroundFacts {
+export function groundFacts(surface: Surface, beyond: readonly SheddingStretch[] = []): GroundFacts {
   const { frame, share, levelM } = surface
   const cellM2 = frame.cellM ** 2
   const hood = once(() => neighbourhood(surface))
@@ -70,7 +74,9 @@ export function groundFacts(surface: Surface): GroundFacts {
   const flow = once(() => flowShares(ways()))
   const drained = once(() => ({ filledM: filled().filledM, hood: hood(), flow: flow(), edge: edge() }))
   const heightM = once(() => heightAboveFootM(drained()))
-  const accumulation = once(() => spreadFlow(share, ways()))
+  const inflow = once(() => inflowM2(surface, beyond))
+  const sources = once(() => withInflow(share, inflow(), cellM2))
+  const accumulation = once(() => spreadFlow(sources(), ways()))
   const steepest = once(() => steepestWays(ways()))
   const catchmentM = once(() => times(accumulation(), frame.cellM))
   return {
@@ -83,20 +89,26 @@ export function groundFacts(surface: Surface): GroundFacts {
     heightAboveFootM: heightM,
     position: once(() => slopePosition(drained())),
     relativePosition: once(() => relativePosition(drained(), heightM())),
+    inflowM2: inflow,
     accumulation,
     upslopeAreaM2: once(() => times(accumulation(), cellM2)),
     catchmentM,
     steepestWays: steepest,
-    accumulationD8: once(() => handOn(share, steepest(), ways())),
-    accumulationDinf: once(() => spreadBetweenTwo(share, ways())),
+    accumulationD8: once(() => handOn(sources(), steepest(), ways())),
+    accumulationDinf: once(() => spreadBetweenTwo(sources(), ways())),
     standing: (radiusCells: number) => topographicPositionM(levelM, hood(), radiusCells),
     standings: once(() => standingsOf(surface, hood(), steepness().slopeDeg)),
     wetnessIndexRaw: once(() => wetnessIndex(catchmentM(), slopes(), hood())),
     wetnessIndex: once((): Float64Array => {
       const generalised = generalisedGround(surface, hood(), generalisedWidthM(surface))
-      return groundFacts(generalised).wetnessIndexRaw()
+      return groundFacts(generalised, beyond).wetnessIndexRaw()
     }),
   }
+}
+
+// Parts of cells that lie in the plot, with the ground beyond that drains onto each, in cells too.
+function withInflow(share: Float64Array, inflow: Float64Array | undefined, cellM2: number): Float64Array {
+  return inflow ? share.map((part, cell) => part + inflow[cell]! / cellM2) : share
 }
 
 function times(values: Float64Array, factor: number): Float64Array {

@@ -1,5 +1,6 @@
 import type { Surface } from '#core/survey'
 import { groundFacts, type GroundFacts } from './ground-facts'
+import type { SheddingStretch } from './inflow'
 import { sectionOf, type SectionLine } from './section'
 import type { Terrain } from './terrain.types'
 
@@ -8,11 +9,16 @@ import type { Terrain } from './terrain.types'
  *
  * @param surface - the ground as a grid of cells
  * @param sectionLine - where the person wants the section; down the fall through the middle when left out
+ * @param beyond - what was described of the ground beyond the boundary: what sheds onto the plot counts as upslope area
  * @returns facts of every cell and the section
  * @throws RangeError when the section line misses the plot; ask `sectionProblem` first
  */
-export function terrainOf(surface: Surface, sectionLine?: SectionLine): Terrain {
-  const facts: GroundFacts = groundFacts(surface)
+export function terrainOf(
+  surface: Surface,
+  sectionLine?: SectionLine,
+  beyond: readonly SheddingStretch[] = [],
+): Terrain {
+  const facts: GroundFacts = groundFacts(surface, beyond)
   const { slopeDeg, aspectDeg } = facts.steepness()
   const form = facts.form()
   return {
@@ -20,6 +26,7 @@ export function terrainOf(surface: Surface, sectionLine?: SectionLine): Terrain 
     aspectDeg,
     filledM: facts.filledM(),
     upslopeAreaM2: facts.upslopeAreaM2(),
+    inflowM2: facts.inflowM2(),
     heightAboveFootM: facts.heightAboveFootM(),
     position: facts.position(),
     formDown: form.down,

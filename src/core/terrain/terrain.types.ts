@@ -8,8 +8,10 @@ export interface Terrain {
   readonly aspectDeg: Float64Array
   /** Level with hollows filled to their lip, so that water finds a way out [m]. */
   readonly filledM: Float64Array
-  /** Plan area that drains through the cell, its own included [m²]. */
+  /** Plan area that drains through the cell, its own included, and the ground beyond the boundary as described [m²]. */
   readonly upslopeAreaM2: Float64Array
+  /** Plan area off the plot that drains onto each cell at its edge [m²]; undefined when none does. */
+  readonly inflowM2?: Float64Array | undefined
   /** Height above the place where the cell's water leaves the plot or stops [m]. */
   readonly heightAboveFootM: Float64Array
   /** Relative position on the slope, 0 (foot) to 1 (crest). */

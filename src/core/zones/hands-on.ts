@@ -7,6 +7,8 @@ export interface FlowGround {
   readonly zoneOfCell: Int16Array
   /** Plan area of each cell inside the plot [m²]. */
   readonly areaM2: Float64Array
+  /** Plan area off the plot that drains onto each cell [m²]; none when undefined. */
+  readonly inflowM2?: Float64Array | undefined
 }
 
 /**
@@ -27,17 +29,22 @@ export function handsOnOf(ground: FlowGround, count: number): { zone: number; sh
 }
 
 /**
- * Plan area that drains into a zone from the ground above it, each piece counted where it first enters.
+ * Plan area that drains into a zone from the ground above it, each piece counted where it first enters; ground beyond
+ * the boundary counts as far as it drains onto the plot.
  *
  * @param ground - cells, zones and flow
  * @param zone - number of the zone [index]
- * @returns area [m²], 0 to the plot's area less the zone's
+ * @returns area [m²], 0 or more
  */
 export function areaFromAboveM2(ground: FlowGround, zone: number): number {
-  const { flow, zoneOfCell, areaM2 } = ground
-  const carried = areaM2.slice()
-  for (let cell = 0; cell < carried.length; cell++) if (zoneOfCell[cell] === zone) carried[cell] = 0
+  const { flow, zoneOfCell } = ground
+  const carried = drainedM2(ground)
   let enteringM2 = 0
+  for (let cell = 0; cell < carried.length; cell++) {
+    if (zoneOfCell[cell] !== zone) continue
+    carried[cell] = 0
+    enteringM2 += ground.inflowM2?.[cell] ?? 0
+  }
   for (const from of flow.order) {
     const end = flow.starts[from + 1]!
     for (let link = flow.starts[from]!; link < end; link++) {
@@ -57,12 +64,18 @@ interface Crossing {
   offM2: number
 }
 
-function crossings({ flow, zoneOfCell, areaM2 }: FlowGround, count: number): Crossing[] {
+// A cell's own plan area, with that of the ground beyond that drains onto it.
+function drainedM2({ areaM2, inflowM2 }: FlowGround): Float64Array {
+  return inflowM2 ? areaM2.map((own, cell) => own + inflowM2[cell]!) : areaM2.slice()
+}
+
+function crossings(ground: FlowGround, count: number): Crossing[] {
+  const { flow, zoneOfCell } = ground
   const flows = Array.from({ length: count }, () => ({
     onM2: Array.from({ length: count }, () => 0),
     offM2: 0,
   }))
-  const carried = areaM2.slice()
+  const carried = drainedM2(ground)
   const kept = new Float64Array(carried.length).fill(1)
   eachLink(flow, (from, to, share) => {
     const passedM2 = (carried[from] ?? 0) * share

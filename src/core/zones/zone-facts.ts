@@ -48,6 +48,7 @@ export function factsOfZones(
     flow: terrain.flow,
     zoneOfCell,
     areaM2: surface.share.map((share) => share * cellM2),
+    inflowM2: terrain.inflowM2,
   }
   const handsOn = handsOnOf(ground, named.length)
   const spans = spansOf(terrain.section, zoneOfCell)
