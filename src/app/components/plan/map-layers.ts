@@ -1,33 +1,38 @@
 import L from 'leaflet'
 import { pointInRing, type PlanPoint, type Ring } from '#core/geometry'
-import type { PlanView } from '#report'
+import { isOutline, type PlanMarked, type PlanView } from '#report'
+import { lineOnMap, onMap } from './map-places'
 
-/** A place of the plot on the map: metres north are its latitude, metres east its longitude. */
-export const onMap = ({ eastM, northM }: PlanPoint): L.LatLng => L.latLng(northM, eastM)
+/** What can be shown on the plan or left off it. */
+export const mapLayers = [
+  { id: 'contours', name: 'contours' },
+  { id: 'levels', name: 'levels' },
+  { id: 'lines', name: 'lines' },
+  { id: 'zones', name: 'zones' },
+  { id: 'things', name: 'things' },
+  { id: 'backdrop', name: 'backdrop' },
+] as const
 
-/** A place of the map in the plot, to the centimetre. */
-export function inPlot({ lat, lng }: L.LatLng): PlanPoint {
-  return { eastM: Math.round(lng * 100) / 100, northM: Math.round(lat * 100) / 100 }
-}
+export type MapLayer = (typeof mapLayers)[number]['id']
 
-const ringOnMap = (ring: Ring): L.LatLng[] => ring.map(onMap)
-
-/** What the layers tell back. */
-export interface LayerEvents {
+/** What is picked, and who is told of the next. */
+export interface ZonePick {
+  readonly picked: string | undefined
   readonly pick: (zoneId: string) => void
 }
 
-/** Everything of the plan that is drawn under the editing marks. */
-export function planLayers(
-  view: PlanView,
-  pickedZone: string | undefined,
-  events: LayerEvents,
-): L.LayerGroup {
+/** Everything of the plan that is drawn under the editing marks, besides levels and backdrop. */
+export function planLayers(view: PlanView, shown: ReadonlySet<MapLayer>, zones: ZonePick): L.LayerGroup {
+  const when = (layer: MapLayer, layers: () => L.Layer[]) => (shown.has(layer) ? layers() : [])
   return L.layerGroup([
-    L.polygon(ringOnMap(view.boundary), { className: 'map-boundary', interactive: false }),
-    ...contourLayers(view),
-    ...zoneLayers(view, pickedZone, events),
-    ...obstacleLayers(view),
+    L.polygon([lineOnMap(view.boundary), ...view.marked.holes.map(lineOnMap)], {
+      className: shown.has('backdrop') && view.marked.backdrop ? 'map-boundary clear' : 'map-boundary',
+      interactive: false,
+    }),
+    ...when('contours', () => contourLayers(view)),
+    ...when('zones', () => zoneLayers(view, zones)),
+    ...when('lines', () => lineLayers(view.marked)),
+    ...when('things', () => [...thingLayers(view), ...aroundLayers(view.marked)]),
     ...sectionLayers(view),
   ])
 }
@@ -37,7 +42,7 @@ function contourLayers({ contours, boundary }: PlanView): L.Layer[] {
     line.rings
       .flatMap((ring) => runsInside(ring, boundary))
       .map((run) =>
-        L.polyline(ringOnMap(run), {
+        L.polyline(lineOnMap(run), {
           className: line.main ? 'map-contour main' : 'map-contour',
           interactive: false,
         }),
@@ -58,19 +63,12 @@ function runsInside(line: Ring, boundary: Ring): PlanPoint[][] {
   return runs.filter((run) => run.length > 1)
 }
 
-function zoneLayers({ zones }: PlanView, pickedZone: string | undefined, { pick }: LayerEvents): L.Layer[] {
+function zoneLayers({ zones }: PlanView, { picked, pick }: ZonePick): L.Layer[] {
   return zones.flatMap((zone) => {
-    const picked = zone.id === pickedZone
-    const outline = L.polygon(ringOnMap(zone.ring), {
-      className: picked ? 'map-zone picked' : 'map-zone',
-      bubblingMouseEvents: true,
-    }).on('click', () => pick(zone.id))
+    const own = zone.id === picked ? ' picked' : ''
+    const outline = L.polygon(lineOnMap(zone.ring), { className: `map-zone${own}`, interactive: false })
     const label = L.marker(outline.getBounds().getCenter(), {
-      icon: L.divIcon({
-        className: picked ? 'map-letter picked' : 'map-letter',
-        html: zone.letter,
-        iconSize: [26, 26],
-      }),
+      icon: L.divIcon({ className: `map-letter${own}`, html: zone.letter, iconSize: [26, 26] }),
       title: `Zone ${zone.letter}`,
       alt: `Zone ${zone.letter}`,
     }).on('click', () => pick(zone.id))
@@ -78,31 +76,64 @@ function zoneLayers({ zones }: PlanView, pickedZone: string | undefined, { pick 
   })
 }
 
-function obstacleLayers({ obstacles }: PlanView): L.Layer[] {
+function lineLayers({ breaklines }: PlanMarked): L.Layer[] {
+  return breaklines.map(({ kind, name, line }) =>
+    L.polyline(lineOnMap(line), { className: `map-line ${kind}` }).bindTooltip(name || kind),
+  )
+}
+
+function thingLayers({ obstacles }: PlanView): L.Layer[] {
   return obstacles.map((obstacle) => {
-    const places = ringOnMap(obstacle.ring)
+    const places = lineOnMap(obstacle.ring)
     const [first] = places
     const className = `map-thing ${obstacle.kind}`
     const layer =
       places.length === 1 && first
         ? L.circleMarker(first, { radius: 6, className })
-        : places.length === 2
-          ? L.polyline(places, { className })
-          : L.polygon(places, { className })
+        : isOutline(obstacle)
+          ? L.polygon(places, { className })
+          : L.polyline(places, { className: `${className} line` })
     return layer.bindTooltip(obstacle.name)
   })
 }
 
-function sectionLayers({ section }: PlanView): L.Layer[] {
-  const end = (place: PlanPoint, letter: string) =>
-    L.marker(onMap(place), {
-      icon: L.divIcon({ className: 'map-end', html: letter, iconSize: [22, 22] }),
+function aroundLayers({ beyond, viewpoints }: PlanMarked): L.Layer[] {
+  return [
+    ...beyond.map(({ kind, name, line }) =>
+      L.polyline(lineOnMap(line), { className: `map-beyond ${kind}` }).bindTooltip(name),
+    ),
+    ...viewpoints.map(({ name, at }) =>
+      L.marker(onMap(at), {
+        icon: L.divIcon({ className: 'map-view', html: '', iconSize: [16, 16] }),
+        interactive: false,
+        keyboard: false,
+        alt: name,
+      }),
+    ),
+  ]
+}
+
+function sectionLayers({ section, marked }: PlanView): L.Layer[] {
+  return [
+    ...sectionLayer('A', section, 'map-section'),
+    ...marked.sections.flatMap((each) => sectionLayer(each.name, each, 'map-section other')),
+  ]
+}
+
+function sectionLayer(
+  name: string,
+  { from, to }: { readonly from: PlanPoint; readonly to: PlanPoint },
+  className: string,
+): L.Layer[] {
+  const end = (place: PlanPoint, letter: string) => {
+    const words = document.createElement('span')
+    words.textContent = letter
+    return L.marker(onMap(place), {
+      icon: L.divIcon({ className: 'map-end', html: words, iconSize: [22, 22] }),
       interactive: false,
       keyboard: false,
     })
-  return [
-    L.polyline([onMap(section.from), onMap(section.to)], { className: 'map-section', interactive: false }),
-    end(section.from, 'A'),
-    end(section.to, 'A′'),
-  ]
+  }
+  const line = L.polyline([onMap(from), onMap(to)], { className, interactive: false })
+  return [line, end(from, name), end(to, `${name}′`)]
 }
