@@ -6,10 +6,16 @@ import { gradientSupportM } from './gradient-support'
 import type { MeasuringErrors } from './measuring-errors'
 import { unitVariance, type WeightedPlace } from './power-variogram'
 import { triangleOfCells } from './triangle-of-cells'
-import { triangleTable } from './triangle-table'
+import { triangleTable, type TriangleTable } from './triangle-table'
 
 /** Blocks that a zone is cut into; more change little that is shown [blocks]. */
 const ENOUGH_BLOCKS = 64
+
+/** Points that are weighed against the ground one by one; beyond it neighbours are weighed together [points]. */
+const MANY_POINTS = 500
+
+/** Cells that a mean is read from; more change nothing that is shown [cells]. */
+const ENOUGH_CELLS = 20_000
 
 /**
  * A way to reckon the standard error of the mean slope of any part of a surface of triangles. The mean is one sum over
@@ -32,7 +38,8 @@ export function meanSlopeErrors(
   if (!tin) throw new RangeError('meanSlopeErrors: the surface must have triangles, got none')
   const window = { frame, table: triangleTable(tin), triangleOf: triangleOfCells(tin, frame), share }
   return (cells) => {
-    const mean = meanSlope(cells, window)
+    const step = Math.max(1, Math.floor(cells.length / ENOUGH_CELLS))
+    const mean = meanSlope(step === 1 ? cells : cells.filter((_, at) => at % step === 0), window)
     let squares = 0
     for (const weight of mean.points.values()) squares += weight * weight
     const pointM2 = errors.levelSdM ** 2 + errors.planSdM ** 2 * mean.gradientSquares
@@ -124,11 +131,10 @@ function addTo(
 // The points, and against them the ground at the ends of every block.
 function placesOf({ points, blocks, blockM }: MeanSlope, { frame, table }: Window): WeightedPlace[] {
   const lengthM = Math.max(gradientSupportM(frame.cellM), blockM)
-  const places = [...points].map(([point, weight]) => ({
-    xM: table.eastM[point]!,
-    yM: table.northM[point]!,
-    weight,
-  }))
+  const places: WeightedPlace[] = points.size > MANY_POINTS ? together(points, blockM / 2, table) : []
+  if (places.length === 0)
+    for (const [point, weight] of points)
+      places.push({ xM: table.eastM[point]!, yM: table.northM[point]!, weight })
   for (const { inside, eastM, northM, east, north } of blocks) {
     const [xM, yM] = [eastM / inside, northM / inside]
     const [alongEast, alongNorth, halfM] = [east / lengthM, north / lengthM, lengthM / 2]
@@ -140,4 +146,19 @@ function placesOf({ points, blocks, blockM }: MeanSlope, { frame, table }: Windo
     )
   }
   return places
+}
+
+// Points of one square weighed together in its middle, so that close surveys take no longer.
+function together(points: MeanSlope['points'], sideM: number, table: TriangleTable): WeightedPlace[] {
+  const squares = new Map<string, WeightedPlace>()
+  for (const [point, weight] of points) {
+    const [column, row] = [Math.floor(table.eastM[point]! / sideM), Math.floor(table.northM[point]! / sideM)]
+    const key = `${column} ${row}`
+    squares.set(key, {
+      xM: (column + 0.5) * sideM,
+      yM: (row + 0.5) * sideM,
+      weight: (squares.get(key)?.weight ?? 0) + weight,
+    })
+  }
+  return [...squares.values()]
 }
