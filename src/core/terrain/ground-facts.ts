@@ -70,7 +70,7 @@ export function groundFacts(surface: Surface, beyond: readonly SheddingStretch[]
   const steepness = once(() => slopeAspect(slopes()))
   const filled = once(() => fillHollows(levelM, hood()))
   const edge = once(() => edgeFalls(surface, hood(), slopes()))
-  const ways = once(() => ({ hood: hood(), filled: filled(), leaves: edge().leaves }))
+  const ways = once(() => ({ hood: hood(), filled: filled(), slopes: slopes(), leaves: edge().leaves }))
   const flow = once(() => flowShares(ways()))
   const drained = once(() => ({ filledM: filled().filledM, hood: hood(), flow: flow(), edge: edge() }))
   const heightM = once(() => heightAboveFootM(drained()))

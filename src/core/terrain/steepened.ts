@@ -27,7 +27,7 @@ const inverseDigits = Float64Array.from({ length: TABLE_SIZE }, (_, at) => 1 / m
 
 /**
  * A drop to the power 1.1, for weighing the ways water can take; some twenty times as fast as the general power, and
- * right to 14 digits.
+ * right to 13 digits.
  *
  * The drop is taken apart into a power of two, the nearest number of a table, and the small rest, whose power is three
  * terms of a series.

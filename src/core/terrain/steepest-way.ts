@@ -1,14 +1,22 @@
+import type { FilledGround } from './fill-hollows'
+import type { Gradients } from './gradients'
 import { eightWays, wayLengths } from './neighbours'
 import type { FlowGround } from './weigh-ways'
 
 /** Direction code of a cell whose water leaves the plot. */
 export const LEAVES = -1
 
+/** Falls that differ by less than this share of themselves are alike: rounding. */
+const TIE = 1e-12
+
+/** What to divide a drop by for the length of the way to each neighbour [1/cells]. */
+const perLength = Float64Array.from(wayLengths, (length) => 1 / length)
+
 /**
- * The one neighbour that takes all of a cell's water: the one to which the ground falls most steeply, the first
- * clockwise from north of several.
+ * The one neighbour that takes all of a cell's water: the one to which the ground falls most steeply, and of several
+ * the one that lies nearest to the direction in which the cell's own slope falls.
  *
- * On a level stretch it is the neighbour by which the way to the outlet shortens most.
+ * On a level stretch it is the neighbour that lies nearest to the outlet.
  *
  * @param ground - where water can go
  * @returns for each cell the index of that neighbour in `eightWays`; -1 where water leaves, and outside the plot
@@ -30,20 +38,37 @@ export function steepestWays(ground: FlowGround): Int8Array {
  * @returns index of the neighbour in `eightWays` [count]; -1 where none lies lower
  */
 export function steepestWay(ground: FlowGround, cell: number): number {
-  const { hood, filled } = ground
-  const { filledM, wayOut } = filled
-  const heights = wayOut[cell]! > 0 ? wayOut : filledM
-  const hereM = filledM[cell]!
-  const here = heights[cell]!
+  const { hood, filled, slopes } = ground
   const bits = hood.around[cell]!
-  let [steepest, most] = [LEAVES, 0]
+  const onLevel = filled.wayOut[cell]! > 0
+  let steepest = LEAVES
+  let most = 0
   for (let way = 0; way < eightWays.length; way++) {
+    if (!(bits & (1 << way))) continue
     const other = cell + hood.offsets[way]!
-    if (!(bits & (1 << way)) || filledM[other]! > hereM) continue
-    const fall = (here - heights[other]!) / wayLengths[way]!
-    if (fall > most) [steepest, most] = [way, fall]
+    const fall = onLevel ? nearer(filled, cell, other) : dropM(filled, cell, other) * perLength[way]!
+    if (fall <= 0 || fall < most * (1 - TIE)) continue
+    const tied = fall <= most * (1 + TIE)
+    if (tied && descent(slopes, cell, way) <= descent(slopes, cell, steepest)) continue
+    steepest = way
+    most = fall
   }
   return steepest
+}
+
+function dropM({ filledM }: FilledGround, cell: number, other: number): number {
+  return filledM[cell]! - filledM[other]!
+}
+
+// How much nearer to the outlet a neighbour on the same level lies [cells].
+function nearer({ filledM, wayOut }: FilledGround, cell: number, other: number): number {
+  return filledM[other] === filledM[cell] ? wayOut[cell]! - wayOut[other]! : 0
+}
+
+// How steeply the cell's own slope falls along a way [m/m].
+function descent({ east, north }: Gradients, cell: number, way: number): number {
+  const { east: x, north: y } = eightWays[way]!
+  return -(east[cell]! * x + north[cell]! * y) * perLength[way]!
 }
 
 /**

@@ -1,4 +1,5 @@
 import type { FilledGround } from './fill-hollows'
+import type { Gradients } from './gradients'
 import { eightWays, wayLengths, type Neighbourhood } from './neighbours'
 import { steepened } from './steepened'
 
@@ -6,6 +7,7 @@ import { steepened } from './steepened'
 export interface FlowGround {
   readonly hood: Neighbourhood
   readonly filled: FilledGround
+  readonly slopes: Gradients
   /** 1 for each cell whose ground falls straight out of the plot: its water leaves there. */
   readonly leaves: Uint8Array
 }

@@ -43,3 +43,12 @@ export function windowSurface({ cellM, levelsM }: { cellM: number; levelsM: read
 export function cellsOf(surface: Surface): number[] {
   return [...surface.share.keys()].filter((cell) => (surface.share[cell] ?? 0) > 0)
 }
+
+/** Indices of the plot's cells that do not lie at the edge of its grid. */
+export function innerCells(surface: Surface): number[] {
+  const { columns, rows } = surface.frame
+  return cellsOf(surface).filter((cell) => {
+    const [column, row] = [cell % columns, Math.floor(cell / columns)]
+    return column > 0 && row > 0 && column < columns - 1 && row < rows - 1
+  })
+}

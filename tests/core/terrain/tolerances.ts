@@ -8,6 +8,10 @@ export const tolerances = {
   grassAspectDeg: 5.0e-4,
   /** Filled level against SAGA [m]. */
   filledM: 0.001,
+  /** Topographic position against SAGA [m]: 1 mm. */
+  standingM: 0.001,
+  /** The quick power 1.1 of a drop against the exact one [share of the exact figure]. */
+  power: 1e-13,
   /** Freeman's shares worked to five decimals. */
   share: 5e-6,
   /** Least rank correlation of accumulation and wetness with other programs; they agree with one another to 0.82-0.99. */
