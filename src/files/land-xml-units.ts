@@ -1,5 +1,5 @@
 import { unitOfWord } from './length-unit'
-import type { Doubt, FileCrs, LengthUnit } from './survey-read.types'
+import type { Doubt, LengthUnit } from './survey-read.types'
 import { attributeOf, childrenOf, type XmlValue } from './xml-tree'
 
 export interface FileUnits {
@@ -28,29 +28,6 @@ export function landXmlUnits(root: XmlValue): FileUnits {
   const levels = levelUnitOf(system, unit)
   const doubts = [unknownUnit(written, unit), levels.doubt, twoSystems(systems)]
   return { unit, levelUnit: levels.unit, doubts: doubts.filter((doubt) => doubt !== undefined) }
-}
-
-/** The coordinate system that a LandXML file names. */
-export function landXmlCrs(root: XmlValue): FileCrs | undefined {
-  const system = childrenOf(root, 'CoordinateSystem')[0]
-  if (system === undefined) return undefined
-  const wkt = attributeOf(system, 'ogcWktCode')
-  const epsg = epsgOf(attributeOf(system, 'epsgCode')) ?? epsgOf(wkt)
-  const horizontal = attributeOf(system, 'horizontalCoordinateSystemName')
-  const name =
-    attributeOf(system, 'name') ?? horizontal ?? attributeOf(system, 'desc') ?? (epsg ? `EPSG:${epsg}` : wkt)
-  if (name === undefined) return undefined
-  return { name: name.slice(0, 200), epsg, definition: definitionOf(wkt) }
-}
-
-/** Well-known text as proj4 reads it; a bare code in its place is none. */
-const definitionOf = (wkt: string | undefined) =>
-  wkt !== undefined && /^[A-Z_]+\[/i.test(wkt) ? wkt : undefined
-
-/** "27700", "EPSG:27700"; 0 stands for none. */
-function epsgOf(written: string | undefined): number | undefined {
-  const digits = /^(?:epsg:+)?(\d{4,6})$/i.exec(written ?? '')?.[1]
-  return digits === undefined ? undefined : Number(digits)
 }
 
 const unknownUnit = (written: string, unit: LengthUnit | undefined): Doubt | undefined =>

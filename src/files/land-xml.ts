@@ -2,7 +2,8 @@ import type { Outcome } from '#core/units'
 import { surveyPoints, type PointGroup } from './land-xml-points'
 import { sourceData, type NamedPoints, type SourceData } from './land-xml-source'
 import { surfaceFaces, type SurfaceFaces } from './land-xml-surface'
-import { landXmlCrs, landXmlUnits } from './land-xml-units'
+import { crsUnitDoubt, landXmlCrs } from './land-xml-crs'
+import { landXmlUnits } from './land-xml-units'
 import { fewEnough, partIds, withinCaps } from './part-caps'
 import { refusal } from './refusal'
 import type { Doubt, SurveyPart, SurveyRead } from './survey-read.types'
@@ -63,10 +64,13 @@ function readRoot(root: XmlValue): Outcome<SurveyRead> {
   const notes = [...surfaces.notes, ...groups.notes, ...read.flatMap((one) => one.notes), ...leftOut(root)]
   if (parts.length === 0) return nothingUsable(notes)
   const { unit, levelUnit, doubts } = landXmlUnits(root)
-  const asked = [...doubts, ...read.flatMap(({ doubt }) => doubt ?? [])]
+  const crs = landXmlCrs(root)
+  const asked = [...doubts, crsUnitDoubt(crs, unit), ...read.map(({ doubt }) => doubt)].filter(
+    (doubt) => doubt !== undefined,
+  )
   return {
     ok: true,
-    value: { format: 'landxml', parts, unit, levelUnit, crs: landXmlCrs(root), notes, doubts: asked },
+    value: { format: 'landxml', parts, unit, levelUnit, crs, notes, doubts: asked },
   }
 }
 

@@ -74,9 +74,7 @@ it('LandXML 1.2 schema, US survey feet by hand: triangles come along, 40 ft are 
     (other?.eastM ?? 0) - (one?.eastM ?? 0),
     (other?.northM ?? 0) - (one?.northM ?? 0),
   )
-  // A grid's metre is not quite a metre on the ground: up to 1 in 10,000 in this system.
-  expect(apartM).toBeGreaterThan(12.192024 - 0.002)
-  expect(apartM).toBeLessThan(12.192024 + 0.002)
+  expect(Math.abs(apartM - (40 * 1200) / 3937)).toBeLessThan(NEAR_M)
 })
 
 it('worked by hand: layer names in an old encoding (Windows-1252) and \\U+ escapes are read, and said so', async () => {

@@ -177,6 +177,32 @@ describe('systems of coordinates, worked by hand', () => {
     })
     expect(crsOf('')).toBeUndefined()
   })
+  it.each([
+    [
+      'EPSG dataset: 2264 counts in US survey feet',
+      'epsgCode="2264" name="NC"',
+      'Imperial',
+      'USSurveyFoot',
+      'meter',
+    ],
+    ['EPSG dataset: 27700 counts in metres', 'epsgCode="27700" name="GB"', 'Metric', 'meter', 'foot'],
+    [
+      'by hand: well-known text tells the two feet apart',
+      'name="X" ogcWktCode="PROJCS[&quot;X&quot;,UNIT[&quot;Degree&quot;,0.0174],UNIT[&quot;Foot_US&quot;,0.30480060960122]]"',
+      'Imperial',
+      'USSurveyFoot',
+      'foot',
+    ],
+  ])('%s: another unit is asked about', (_, crs, kind, right, wrong) => {
+    const doubts = (unit: string) =>
+      read(
+        landXml(
+          `<Units><${kind} linearUnit="${unit}"/></Units><CoordinateSystem ${crs}/><Surfaces>${surface(triangle)}</Surfaces>`,
+        ),
+      ).doubts
+    expect(doubts(right)).toEqual([])
+    expect(doubts(wrong)[0]?.what).toContain('counts in units of')
+  })
   it('reads well-known text with its quotation marks', () => {
     const wkt = 'PROJCS[&quot;Here&quot;,UNIT[&quot;metre&quot;,1]]'
     expect(crsOf(`desc="Here" ogcWktCode="${wkt}"`)?.definition).toBe('PROJCS["Here",UNIT["metre",1]]')
