@@ -11,6 +11,9 @@ export default defineConfig({
     outDir: 'dist-cli',
     target: 'node20',
     minify: false,
-    rollupOptions: { output: { entryFileNames: 'lynchet.mjs', format: 'es' } },
+    // Decoders that a library loads when needed go into the one file too.
+    rollupOptions: {
+      output: { entryFileNames: 'lynchet.mjs', format: 'es', codeSplitting: false },
+    },
   },
 })

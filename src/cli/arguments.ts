@@ -49,6 +49,13 @@ const textOptions = [
   'tool',
   'on',
   'lines',
+  'survey',
+  'part',
+  'level-unit',
+  'epsg',
+  'columns',
+  'zero',
+  'window',
 ] as const
 
 const flags = [
@@ -59,6 +66,8 @@ const flags = [
   'feet',
   'adjust',
   'compass',
+  'lengths',
+  'anyway',
   'help',
   'version',
 ] as const

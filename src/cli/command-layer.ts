@@ -1,7 +1,8 @@
+import { writeGeoTiff } from '#files'
 import { drawLayer, layers, writeAsciiGrid } from '#io'
 import { openPlan } from '#plan'
 import type { Arguments } from './arguments'
-import { complainOf, readText, writeText, type Console } from './console'
+import { complainOf, readText, writeBytes, writeText, type Console } from './console'
 import { exitCodes, UsageError } from './exit'
 import { layerOptions } from './layer-options'
 
@@ -23,9 +24,15 @@ export function layer(given: Arguments, console: Console): number {
   if (!drawn.ok) return complainOf(drawn.problems, console)
   const { surface, values } = drawn.value
   const { frame, share } = surface
-  writeText(given.text('out'), writeAsciiGrid(frame, values, { share, decimals: found.decimals }), console)
+  const out = given.text('out')
+  if (out !== undefined && /\.tiff?$/i.test(out))
+    writeBytes(out, writeGeoTiff(frame, values, share, { noData: NO_DATA }))
+  else writeText(out, writeAsciiGrid(frame, values, { share, decimals: found.decimals }), console)
   return exitCodes.done
 }
+
+/** Value that stands for no ground in a GeoTIFF, as in an ASCII grid. */
+const NO_DATA = -9999
 
 function layerList(): string {
   const widest = Math.max(...layers.map(({ name }) => name.length))

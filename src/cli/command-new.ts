@@ -18,10 +18,13 @@ import { complainOf, readText, writeText, type Console } from './console'
 import { exitCodes, UsageError } from './exit'
 import type { Arguments } from './arguments'
 import { groundFromBook, type MeasuredGround } from './ground-from-book'
+import { startFromSurvey } from './new-from-survey'
 import { trueFaces } from './true-faces'
 
-/** Starts a plan from a bank, a profile, levels or a grid. */
-export function start(given: Arguments, console: Console): number {
+/** Starts a plan from a survey file, or from a bank, a profile, levels, a grid or a field book. */
+export function start(given: Arguments, console: Console): number | Promise<number> {
+  const survey = given.text('survey')
+  if (survey !== undefined) return startFromSurvey(survey, given, console)
   const { places } = loadTables()
   const site = siteOf(given)
   const read = groundFrom(given, console)
@@ -93,7 +96,7 @@ function groundFrom(given: Arguments, console: Console): Outcome<MeasuredGround>
   const asked = [...Object.keys(ways), 'book'].filter((way) => given.text(way) !== undefined)
   const [way] = asked
   if (asked.length !== 1 || way === undefined)
-    throw new UsageError('new needs one of --bank, --profile, --levels, --grid, --book.')
+    throw new UsageError('new needs one of --survey, --bank, --profile, --levels, --grid, --book.')
   const what = given.text(way) ?? ''
   const ground = ways[way]?.(what, given)
   if (!ground) return groundFromBook(what, given, console)

@@ -7,12 +7,14 @@ import { calendar } from './command-calendar'
 import { check } from './command-check'
 import { layer } from './command-layer'
 import { start } from './command-new'
+import { read } from './command-read'
 import { report } from './command-report'
 import { schedule } from './command-schedule'
 import { schema } from './command-schema'
 import { sheet } from './command-sheet'
 import { spot } from './command-spot'
 import type { Console } from './console'
+import { surveyOptions } from './survey-file'
 
 /** A command, the options it takes, and how many words stand after its name at most. */
 export interface Command {
@@ -24,7 +26,19 @@ export interface Command {
 
 const sunOptions = ['date', 'sky', 'linke', 'albedo', 'azimuth']
 const spotOptions = ['json', 'plants', 'plant', 'region', 'law', 'out']
-const starts = ['bank', 'profile', 'levels', 'grid', 'book', 'faces', 'width', 'taped', 'feet', 'compass']
+const starts = [
+  'bank',
+  'profile',
+  'levels',
+  'grid',
+  'book',
+  'survey',
+  'faces',
+  'width',
+  'taped',
+  'feet',
+  'compass',
+]
 
 /** Every command by its name. */
 export const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
@@ -39,13 +53,24 @@ export const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
     'new',
     {
       run: start,
-      takes: [...starts, ...bookOptions, 'latitude', 'longitude', 'elevation', 'name', 'place', 'out'],
+      takes: [
+        ...starts,
+        ...bookOptions,
+        ...surveyOptions,
+        'latitude',
+        'longitude',
+        'elevation',
+        'name',
+        'place',
+        'out',
+      ],
       words: 0,
     },
   ],
   ['book', { run: book, takes: [...bookOptions, 'name', 'json', 'out'], words: 1 }],
   ['sheet', { run: sheet, takes: ['list', 'lines', 'out'], words: 1 }],
   ['bearing', { run: bearing, takes: ['latitude', 'longitude', 'elevation', 'on'], words: 1 }],
+  ['read', { run: read, takes: ['json', 'columns', 'out'], words: 1 }],
   ['schema', { run: schema, takes: ['out'], words: 0 }],
 ])
 

@@ -40,6 +40,17 @@ export function writeText(file: string | undefined, text: string, console: Conso
   }
 }
 
+/** Writes a file of bytes. */
+export function writeBytes(file: string, bytes: Uint8Array): void {
+  try {
+    writeFileSync(file, bytes)
+  } catch (error) {
+    throw new UsageError(
+      `${file} cannot be written (${error instanceof Error ? error.message : String(error)}).`,
+    )
+  }
+}
+
 /** Prints every problem with its place and mend, and gives the exit code that goes with them. */
 export function complainOf(problems: readonly Problem[], console: Console): number {
   for (const { where, what, mend } of problems) console.complain(`${where}: ${what} ${mend}`)

@@ -33,7 +33,7 @@ USE
       --law NAME whose plant laws count, such as "England and Wales".
       One bad cell, and nothing is printed but every problem by row and column.
 
-  lynchet layer PLAN NAME [--out F.asc]
+  lynchet layer PLAN NAME [--out F.asc|F.tif]
       One grid as an ESRI ASCII grid. The layers of a day (sun-hours, beam, diffuse, reflected, global)
       and sun-ratio are of midsummer unless --date MM-DD says otherwise; --linke 1..8 is the haze of the
       air, --albedo 0..1 what the ground throws back, and --sky clear the only sky there is.
@@ -54,6 +54,26 @@ USE
 
   lynchet check FILE
       Say whether a plan can be opened, and every problem if not.
+
+  lynchet new --survey FILE [--part NAME] [--unit U] [--level-unit U] [--epsg N] [--columns ORDER]
+              [--zero keep|leave-out] [--window WEST,SOUTH,EAST,NORTH] [--lengths] [--anyway]
+              [--latitude DEG --longitude DEG] [--elevation M] [--name NAME] [--place ID] --out F
+      Start a plan from a survey file: a table (CSV, tabs, blanks, XYZ), GeoJSON, ESRI ASCII grid,
+      GeoTIFF, LandXML or DXF, told by what it holds. Latitude and longitude come from the file's
+      coordinate system where it names one that is known, or from --epsg; otherwise they must be given.
+        --part      one part, or several groups of points with commas between; read FILE lists them
+        --unit      m, cm, mm, ft, us-ft or in; needed where the file does not say
+        --columns   order of a table's columns without headings: ENZ, NEZ, PENZ, PNEZ, PENZD, PNEZD, ENZD,
+                    NEZD (P point, E east, N north, Z level, D description)
+        --zero      whether levels of exactly 0 are ground
+        --window    part of a grid to keep, in the file's own coordinates
+        --lengths   east and north are lengths, though they look like degrees
+      What looks wrong is asked, not guessed: the plan is not written until the option named with each
+      question answers it, or --anyway takes the file as it is.
+
+  lynchet read FILE [--json] [--columns ORDER] [--out F]
+      What a survey file is understood to hold: parts, extents, unit, coordinate system, what was left
+      out, and what must be asked.
 
   lynchet new --bank LENGTH,RISE,DIRECTION,WIDTH | --profile F.csv --faces DEG --width M
               | --levels F.csv | --grid F.asc | --book F.csv (with the options of book)

@@ -18,8 +18,8 @@ import type { LengthUnit, SurveyRead } from './survey-read.types'
 export async function readGeoTiff(bytes: Uint8Array): Promise<Outcome<SurveyRead>> {
   registerCappedDeflate()
   try {
-    // A copy, because the library wants a whole buffer of its own.
-    const tiff = await fromArrayBuffer(bytes.slice().buffer)
+    // A copy, because the library wants a whole buffer, and bytes may be a view of a larger one.
+    const tiff = await fromArrayBuffer(new Uint8Array(bytes).buffer)
     return await readImage(await tiff.getImage(0))
   } catch (error) {
     const reason = error instanceof Error ? error.message.slice(0, 200) : 'no reason given'

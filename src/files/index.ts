@@ -2,6 +2,7 @@ export { groundOf } from './ground-of'
 export { readSurveyFile } from './read-survey-file'
 export { readWithColumns } from './table-file'
 export { unitLengthM, unitNames, unitOfWord } from './length-unit'
+export { surveySummary, type PartSummary } from './survey-summary'
 export { writeGeoTiff } from './write-geotiff'
 export type {
   Doubt,

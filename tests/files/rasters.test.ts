@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { groundOf } from '../../src/files'
+import { groundOf, readSurveyFile } from '../../src/files'
 import { bytesOf, truth, understood, wrongWith } from './gdal-truth'
 
 const readable = Object.entries(truth.rasters).filter(([name]) => !/oblong|squared/.test(name))
@@ -84,6 +84,14 @@ describe('grids written by GDAL 3.6.2', () => {
   it('three-bands.tif is no elevation model, turned.tif has no rows that run west to east', async () => {
     expect(await wrongWith(bytesOf('three-bands.tif'))).toContain('3 bands')
     expect(await wrongWith(bytesOf('turned.tif'))).toContain('turned')
+  })
+
+  it('bytes that are a view of a larger buffer are read as they stand', async () => {
+    const bytes = bytesOf('float32-27700.tif')
+    const larger = new Uint8Array(bytes.length + 100)
+    larger.set(bytes, 100)
+    const read = await readSurveyFile(Buffer.from(larger.buffer, 100), 'view.tif')
+    expect(read.ok && read.value.format).toBe('geotiff')
   })
 
   it('a TIFF cut short is told, not half read', async () => {
