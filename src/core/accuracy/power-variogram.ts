@@ -1,11 +1,7 @@
 /**
- * How smooth ground is: the exponent H of the power variogram, 0 (as rough as can be) to below 1 (smooth). 0.75 is a
- * surface of fractal dimension 2.25, near the middle of what is measured on land; own judgement, see docs/methods/accuracy.md.
- */
-export const GROUND_SMOOTHNESS = 0.75
-
-/**
- * Half the mean square difference of level of two places, for ground whose coefficient is 1.
+ * Half the mean square difference of level of two places, for ground whose coefficient is 1. The exponent says how smooth
+ * ground is, from 0 (as rough as can be) to below 1: H = 0.75 is a surface of fractal dimension 2.25, near the middle of what
+ * is measured on land; own judgement, see docs/methods/accuracy.md.
  *
  * @param squareM2 - square of the plan distance between them [m²], 0 or more
  * @returns distance to the power of 2H [m to the power of 1.5]

@@ -1,5 +1,5 @@
 /** Seeded chance for simulations: the same seed gives the same numbers (mulberry32). */
-export function chance(seed: number): () => number {
+function chance(seed: number): () => number {
   let state = seed >>> 0
   return () => {
     state = (state + 0x6d2b79f5) >>> 0
