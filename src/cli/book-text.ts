@@ -1,5 +1,6 @@
 import {
   lengthToText,
+  type BookCheck,
   type BookStation,
   type LevelBook,
   type Book,
@@ -48,9 +49,7 @@ export function levelBookText(book: LevelBook, reduced: ReducedLevelBook, error:
     '',
     ...columns(['line', 'mark', ...head, 'remark'], [...rows, filled(sums, head.length + 3)]),
     ...heading('Checks'),
-    ...reduced.checks.flatMap(({ what, expected, found, ok }) =>
-      wrapped(`${what}: ${show(expected).trim()} and ${show(found).trim()}.`, ok ? 'agrees   ' : 'DIFFERS  '),
-    ),
+    ...checkLines(reduced.checks, show),
     ...heading('Closing'),
     ...closingLines(book, reduced),
     ...errorLines(error),
@@ -114,6 +113,18 @@ function closingLines(book: LevelBook, { closing, setUps, adjusted }: ReducedLev
     : wrapped('It is held against no rule; --allowable names one.')
   const share = `${adjusted ? 'Shared out' : 'Not shared out; it would be'}: ${millimetres(perSetUpM)} a set-up.`
   return [...lines, ...held, ...wrapped(share)]
+}
+
+/** Levels worked out by hand that agree are only counted. */
+function checkLines(checks: readonly BookCheck[], show: (valueM: number) => string): readonly string[] {
+  const told = checks.filter(({ line, ok }) => line === undefined || !ok)
+  const agreeing = checks.length - told.length
+  return [
+    ...told.flatMap(({ what, expected, found, ok }) =>
+      wrapped(`${what}: ${show(expected).trim()} and ${show(found).trim()}.`, ok ? 'agrees   ' : 'DIFFERS  '),
+    ),
+    ...(agreeing > 0 ? wrapped(`levels worked out by hand: ${agreeing}.`, 'agrees   ') : []),
+  ]
 }
 
 const millimetres = (valueM: number): string => `${(valueM * 1000).toFixed(1).replace('-', '−')} mm`

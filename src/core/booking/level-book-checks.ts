@@ -3,8 +3,16 @@ import type { BookCheck, ReducedLevelBook, ReducedLevelLine } from './reduced-bo
 
 /** Sums closer than this agree: only the rounding of the machine lies between them [m]. */
 const SAME_SUM_M = 1e-6
-/** A level worked out by hand agrees when it differs by no more than half its last figure, the millimetre [m]. */
-const SAME_BY_HAND_M = 0.00051
+/** Last figure that a level is written with: a millimetre, a hundredth of a foot, a sixteenth of an inch [m]. */
+const lastFigureM: Readonly<Record<LevelBook['unit'], number>> = {
+  m: 0.001,
+  cm: 0.001,
+  ft: 0.003048,
+  'us-ft': 0.003048,
+  'ft-in': 0.0015875,
+}
+/** Beyond half the last figure, what rounding may add [m]. */
+const ROUNDING_M = 1e-5
 
 /**
  * The sums that prove a level book: back less fore sights against rises less falls and last less first level, by height
@@ -52,9 +60,15 @@ function byHand(book: LevelBook, lines: readonly ReducedLevelLine[]): BookCheck[
   return book.rows.flatMap(({ handLevelM }, at) => {
     const line = lines[at]
     if (handLevelM === undefined || !line) return []
-    const ok = Math.abs(line.levelM - handLevelM) <= SAME_BY_HAND_M
+    const ok = Math.abs(line.levelM - handLevelM) <= lastFigureM[book.unit] / 2 + ROUNDING_M
     return [
-      { what: `level worked out by hand, line ${line.line}`, expected: line.levelM, found: handLevelM, ok },
+      {
+        what: `level worked out by hand, line ${line.line}`,
+        line: line.line,
+        expected: line.levelM,
+        found: handLevelM,
+        ok,
+      },
     ]
   })
 }

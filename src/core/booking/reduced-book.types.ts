@@ -29,6 +29,8 @@ export interface ReducedLevelLine {
 /** A sum done in two ways that must agree. */
 export interface BookCheck {
   readonly what: string
+  /** Line of the book, for a level worked out by hand. */
+  readonly line?: number
   /** What it must come to [m]. */
   readonly expected: number
   /** What it comes to [m]. */

@@ -8,7 +8,7 @@ interface SketchWord {
 }
 
 /** Lines and words of a sketch 320 px wide and 130 px high. */
-export interface Sketch {
+interface Sketch {
   readonly says: string
   readonly ground: string
   /** Lines of sight and water levels. */
@@ -19,8 +19,31 @@ export interface Sketch {
 
 const SLOPE = 'M6 62 L70 66 L150 92 L230 108 L314 116'
 
-/** What each kind of book measures, drawn on the same slope. */
-export const fieldSketch: Readonly<Record<NonNullable<SurveyMethod['book']>, Sketch>> = {
+/**
+ * What a method measures, drawn on a slope.
+ *
+ * @param method - the method
+ * @returns its sketch; undefined for methods that fill no field book
+ */
+export function sketchOf({ id, book }: Pick<SurveyMethod, 'id' | 'book'>): Sketch | undefined {
+  if (id === 'line-level') return lineLevel
+  return book === null ? undefined : sketches[book]
+}
+
+const lineLevel: Sketch = {
+  says: 'A level string between two poles: the drop is its height on the lower pole less that on the upper.',
+  ground: SLOPE,
+  sights: ['M70 38 H230'],
+  tools: ['M70 66 V20', 'M230 108 V20', 'M144 38 V44 H156 V38'],
+  words: [
+    { text: 'string', xPx: 96, yPx: 32 },
+    { text: 'level', xPx: 140, yPx: 56 },
+    { text: 'height', xPx: 34, yPx: 54 },
+    { text: 'height', xPx: 236, yPx: 72 },
+  ],
+}
+
+const sketches: Readonly<Record<NonNullable<SurveyMethod['book']>, Sketch>> = {
   'level-book': {
     says: 'A level between two staffs: back sight uphill on the known mark, fore sight downhill.',
     ground: SLOPE,
