@@ -33,7 +33,7 @@ it.each([
   ['ezdxf 1.4.4, metres', 'dxf-metres-r2018.dxf', 'points:SPOT LEVELS', 5],
   ['ezdxf 1.4.4, feet', 'dxf-feet-r2010.dxf', 'points:SPOT LEVELS', 5],
   ['ezdxf 1.4.4, US survey feet', 'dxf-us-survey-feet-r2000.dxf', 'points:SPOT LEVELS', 5],
-  ['a mesh program, LandXML in metres', 'landxml-mesh-writer.xml', 'surface:A', 5],
+  ['LandXML writer of a QGIS plugin, metres', 'landxml-mesh-writer.xml', 'surface:A', 5],
   ['LandXML 1.0 schema by hand, metres', 'landxml-prefixed-1-0.xml', 'surface:OG', 3],
 ])('%s: the file becomes ground in metres to a tenth of a millimetre', async (_, name, part, count) => {
   const { points } = await keptPoints(name, [part])

@@ -44,7 +44,7 @@ const surface = (definition: string, source = '', name = 'S') =>
 const landXml = (content: string) => `<?xml version="1.0"?>\n<LandXML version="1.2">${content}</LandXML>`
 const surfaces = (...all: readonly string[]) => landXml(`${metre}<Surfaces>${all.join('')}</Surfaces>`)
 
-it('a mesh program (QGIS plugin landxmlconvertor) wrote it: points, faces and metres come back exactly', () => {
+it('LandXML writer of the QGIS plugin landxmlconvertor, run outside QGIS: points, faces and metres come back exactly', () => {
   const { parts, unit, notes, doubts } = read(file('landxml-mesh-writer.xml'))
   expect(unit).toBe('m')
   expect(parts).toHaveLength(1)
