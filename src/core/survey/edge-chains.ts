@@ -12,6 +12,8 @@ export interface EdgeCorner extends PlanPoint {
   readonly levelM: number | undefined
   /** What it is called in a note. */
   readonly name: string
+  /** Whether a note already says that it was put onto a wall. */
+  readonly onWall: boolean
 }
 
 /** A run of corners of an edge line, joined one to the next. */
@@ -44,6 +46,7 @@ export function edgeChains(
         eastM,
         northM,
         levelM,
+        onWall: false,
         name: `Corner ${at + 1} of ${lineName(line)}`,
       }))
       const [first] = named
@@ -98,6 +101,7 @@ function taken(corner: EdgeCorner, beside: BesideWall, side: Side): EdgeCorner {
   const { leftM, rightM } = sidesAt(beside)
   return {
     name: corner.name,
+    onWall: true,
     eastM: from.eastM + beside.share * east - off * north,
     northM: from.northM + beside.share * north + off * east,
     levelM: side === 'left' ? leftM : rightM,
@@ -109,14 +113,14 @@ function wallNote(corner: EdgeCorner, wall: string, sides: readonly Side[]): Sur
   if (sides.length === 0)
     return {
       kind: 'left-out',
-      what: `${corner.name} lies on the wall ${wall}, and so do its neighbours; the wall's own levels hold.`,
+      what: `${corner.name} lies on the wall ${wall}, and so do its neighbours; the wall’s own levels hold.`,
       at,
     }
-  const where = sides.length > 1 ? 'the line is cut there' : `it is taken to the wall's ${sides[0]} side`
+  const where = sides.length > 1 ? 'the line is cut there' : `it is taken to the wall’s ${sides[0]} side`
   const own = corner.levelM === undefined ? '' : ` instead of its own ${levelText(corner.levelM)}`
   return {
     kind: 'snapped',
-    what: `${corner.name} lies on the wall ${wall}; ${where}, at the wall's level${own}.`,
+    what: `${corner.name} lies on the wall ${wall}; ${where}, at the wall’s level${own}.`,
     at,
   }
 }

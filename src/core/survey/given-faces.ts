@@ -77,7 +77,7 @@ function faceNotes(
   const lines = breaklines?.length ?? 0
   return [
     ...(flat > 0
-      ? [note(`${flat} of the survey's ${faces.length} triangles have no area and are left out.`)]
+      ? [note(`${flat} of the survey’s ${faces.length} triangles have no area and are left out.`)]
       : []),
     ...(unused.length > 0 ? [note(unusedText(points, unused))] : []),
     ...(lines > 0

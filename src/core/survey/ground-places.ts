@@ -18,6 +18,8 @@ export interface GroundPlace extends PlanPoint {
   readonly name: string
   /** Rows that measured it; none when it comes from a line. */
   readonly rows: readonly number[]
+  /** Whether a note already says that it was put onto a wall. */
+  readonly onWall?: boolean
 }
 
 /** A line through places. */

@@ -12,20 +12,25 @@ const FELLOWS_DEG = 90
 /** Neighbours whose spread across is less than this share of their spread along tell no plane [m²/m²]; own judgement. */
 const LEAST_SPREAD = 0.01
 
+/** A triangle's plane is carried outwards no farther than this many times the triangle's own size [m/m]; own judgement. */
+const MOST_REACH = 2
+
 /** What a point is compared with. */
 export interface Fellows {
   /** Points it is joined to, by their numbers. */
   readonly neighbours: ArrayLike<number>
-  /** Those of them along the line or edge it is on; undefined for a point in open ground. */
+  /** Those along the line or edge it is on; undefined for a point in open ground. */
   readonly along: readonly number[] | undefined
+  /** Triangles just beyond its own. */
+  readonly beyond: readonly (readonly [number, number, number])[]
 }
 
 /**
  * How far a level stands above what its neighbours say of its place without it.
  *
- * The neighbours say it in several ways: the plane through them all (least squares, near ones counting more), and the straight
- * line between any two that have the point between them. At a crest or foot some of these hold and others do not, so the one
- * that comes nearest to the level counts; a wrong level is far from all of them.
+ * The neighbours say it in several ways: the plane through them all (least squares, near ones counting more), the straight
+ * line between any two that have the point between them, and the planes of the triangles just beyond. At a crest or foot some
+ * of these hold and others do not, so the one that comes nearest to the level counts; a wrong level is far from all of them.
  *
  * @param points - points with levels [m]
  * @param point - number of the point [count]
@@ -39,17 +44,18 @@ export function leaveOneOutM(
 ): number | undefined {
   const here = points[point]!
   const { along } = fellows
-  const inLine = along && betweenM(seenFrom(points, here, along), FELLOWS_DEG)
-  if (inLine?.length === 0) return undefined
   const around = seenFrom(points, here, fellows.neighbours)
-  const plane = planeM(around)
-  const gaps = [
+  const plane = planeOf(around)
+  const inLine = along && between(seenFrom(points, here, along), FELLOWS_DEG, plane)
+  if (inLine?.length === 0) return undefined
+  const rises = [
     ...(inLine ?? []),
-    ...betweenM(around, OPPOSITE_DEG),
-    ...(plane === undefined ? [] : [plane]),
-  ].map((riseM) => -riseM)
-  if (gaps.length === 0) return undefined
-  return gaps.reduce((least, gapM) => (Math.abs(gapM) < Math.abs(least) ? gapM : least))
+    ...between(around, OPPOSITE_DEG, plane),
+    ...(plane ? [plane.riseM] : []),
+    ...fellows.beyond.flatMap((corners) => carriedOver(seenFrom(points, here, corners)) ?? []),
+  ]
+  if (rises.length === 0) return undefined
+  return -rises.reduce((least, riseM) => (Math.abs(riseM) < Math.abs(least) ? riseM : least))
 }
 
 /** A neighbour as seen from the point: its offset in plan and its rise above it. */
@@ -58,6 +64,13 @@ interface Seen {
   readonly y: number
   readonly distanceM: number
   readonly riseM: number
+}
+
+/** A plane as seen from the point. */
+interface SeenPlane {
+  readonly riseM: number
+  readonly eastGradient: number
+  readonly northGradient: number
 }
 
 function seenFrom(points: readonly LevelPoint[], here: LevelPoint, others: ArrayLike<number>): Seen[] {
@@ -70,20 +83,24 @@ function seenFrom(points: readonly LevelPoint[], here: LevelPoint, others: Array
     .slice(0, MOST_NEIGHBOURS)
 }
 
-// What each two neighbours with the point between them say of its place: a rise above its level.
-function betweenM(seen: readonly Seen[], leastDeg: number): number[] {
+// What each two neighbours with the point between them say of its place; what it lies beside their line follows the plane.
+function between(seen: readonly Seen[], leastDeg: number, plane: SeenPlane | undefined): number[] {
   const mostCosine = Math.cos((leastDeg * Math.PI) / 180) + Number.EPSILON * 4
   return seen.flatMap((one, at) =>
     seen.slice(at + 1).flatMap((other) => {
       const cosine = (one.x * other.x + one.y * other.y) / (one.distanceM * other.distanceM)
       if (cosine > mostCosine) return []
-      return [(one.riseM * other.distanceM + other.riseM * one.distanceM) / (one.distanceM + other.distanceM)]
+      const share = one.distanceM / (one.distanceM + other.distanceM)
+      const mix = (from: number, to: number) => from + share * (to - from)
+      const [x, y] = [mix(one.x, other.x), mix(one.y, other.y)]
+      const aside = plane ? plane.eastGradient * x + plane.northGradient * y : 0
+      return [mix(one.riseM, other.riseM) - aside]
     }),
   )
 }
 
-// Rise at the point of the plane nearest to the neighbours, each weighted by the inverse square of its distance.
-function planeM(seen: readonly Seen[]): number | undefined {
+// The plane nearest to the neighbours, each weighted by the inverse square of its distance.
+function planeOf(seen: readonly Seen[]): SeenPlane | undefined {
   if (seen.length < 3) return undefined
   const weights = seen.map(({ distanceM }) => 1 / distanceM ** 2)
   const total = weights.reduce((sum, weight) => sum + weight, 0)
@@ -98,5 +115,19 @@ function planeM(seen: readonly Seen[]): number | undefined {
   if (!(determinant > LEAST_SPREAD * (xx + yy) ** 2)) return undefined
   const eastGradient = (xz * yy - yz * xy) / determinant
   const northGradient = (yz * xx - xz * xy) / determinant
-  return middleRiseM - eastGradient * middleX - northGradient * middleY
+  return {
+    riseM: middleRiseM - eastGradient * middleX - northGradient * middleY,
+    eastGradient,
+    northGradient,
+  }
+}
+
+// The plane of a triangle carried to the point, unless that is too far for so small a triangle.
+function carriedOver(corners: readonly Seen[]): number | undefined {
+  const [a, b, c] = corners
+  if (!a || !b || !c) return undefined
+  const doubled = (b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y)
+  const shares = [b.x * c.y - c.x * b.y, c.x * a.y - a.x * c.y, a.x * b.y - b.x * a.y]
+  if (shares.some((share) => !(Math.abs(share) <= MOST_REACH * Math.abs(doubled)))) return undefined
+  return (shares[0]! * a.riseM + shares[1]! * b.riseM + shares[2]! * c.riseM) / doubled
 }

@@ -120,7 +120,7 @@ function nodeNotes(
   const onLine = snapped.flatMap(({ point, on }): SurfaceNote[] => {
     const place = places[point]
     const line = lines[on.line]!
-    if (!place) return []
+    if (!place || (place.onWall && line.rank === 'wall')) return []
     const gapM = on.levelM - place.levelM
     const gap =
       line.measured && Math.abs(gapM) > DISAGREE_M

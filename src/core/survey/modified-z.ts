@@ -1,20 +1,37 @@
 /** Makes the median absolute deviation of normal errors equal to 0.6745 of their standard deviation [1] (Iglewicz and Hoaglin 1993). */
 const NORMAL_SHARE = 0.6745
 
+/** The middle of some values and how far they usually stray from it. */
+export interface RobustScale {
+  readonly middle: number
+  /** Median absolute deviation from the middle. */
+  readonly spread: number
+}
+
 /**
- * How far each value stands from the middle of all, in robust standard deviations.
+ * The middle and spread of values, hardly moved by a few wrong ones.
  *
  * @param values - the values, in any unit, at least one
- * @returns modified z-score of each [1], negative below the middle; infinite where more than half the values are equal and
- * this one is not
+ * @returns their median and the median absolute deviation from it
  * @throws RangeError when there is no value
  * @see Iglewicz and Hoaglin 1993, How to Detect and Handle Outliers, ASQC Quality Press
  */
-export function modifiedZ(values: Float64Array): Float64Array {
-  if (values.length === 0) throw new RangeError('modifiedZ: values must be 1 or more, got 0')
+export function robustScale(values: Float64Array): RobustScale {
+  if (values.length === 0) throw new RangeError('robustScale: values must be 1 or more, got 0')
   const middle = median(values)
-  const spread = median(values.map((value) => Math.abs(value - middle)))
-  return values.map((value) => (value === middle ? 0 : (NORMAL_SHARE * (value - middle)) / spread))
+  return { middle, spread: median(values.map((value) => Math.abs(value - middle))) }
+}
+
+/**
+ * How far a value stands from the middle of all, in robust standard deviations.
+ *
+ * @param value - the value [the unit of the scale]
+ * @param scale - middle and spread of all values
+ * @returns modified z-score [1], negative below the middle; infinite where the spread is 0 and the value is not the middle
+ * @see Iglewicz and Hoaglin 1993, How to Detect and Handle Outliers, ASQC Quality Press
+ */
+export function modifiedZ(value: number, { middle, spread }: RobustScale): number {
+  return value === middle ? 0 : (NORMAL_SHARE * (value - middle)) / spread
 }
 
 function median(values: Float64Array): number {

@@ -1,7 +1,7 @@
 import { tinNeighbours, type LevelPoint } from '#core/geometry'
 import { leaveOneOutM } from './leave-one-out'
 import type { LineNet } from './line-net'
-import { modifiedZ } from './modified-z'
+import { modifiedZ, robustScale } from './modified-z'
 import type { LevelsSurvey } from './survey.schema'
 import { rowName } from './surface-notes'
 import type { SurfaceNote } from './surface.types'
@@ -30,21 +30,46 @@ const BREAK_CODE = /\b(top|crest|toe|foot|bot|bottom|ridge|edge|brk|break|kerb|w
  */
 export function outlierNotes(rows: LevelsSurvey['points'], net: LineNet): SurfaceNote[] {
   const { points } = net.tin
-  const neighbours = tinNeighbours(net.tin)
-  const along = alongOf(rows, net)
-  const judged: { readonly point: number; readonly gapM: number }[] = []
-  net.places.forEach(({ rows: own }, point) => {
-    if (own.length === 0) return
-    const around = neighbours.of(point)
-    const gapM = leaveOneOutM(points, point, { neighbours: around, along: along(point, around) })
-    if (gapM !== undefined) judged.push({ point, gapM })
+  const gapOf = gapsWithout(rows, net)
+  const judged = net.places.flatMap(({ rows: own }, point): Judged[] => {
+    const gapM = own.length > 0 ? gapOf(point, new Set()) : undefined
+    return gapM === undefined ? [] : [{ point, gapM }]
   })
   if (judged.length < LEAST_POINTS) return []
-  const scores = modifiedZ(Float64Array.from(judged, ({ gapM }) => gapM))
-  return judged
-    .filter(({ gapM }, at) => Math.abs(scores[at]!) > LIMIT_Z && Math.abs(gapM) >= LEAST_OUTLIER_M)
+  const scale = robustScale(Float64Array.from(judged, ({ gapM }) => gapM))
+  const standsOut = (gapM: number | undefined): gapM is number =>
+    gapM !== undefined && Math.abs(gapM) >= LEAST_OUTLIER_M && Math.abs(modifiedZ(gapM, scale)) > LIMIT_Z
+  const suspects = judged
+    .filter(({ gapM }) => standsOut(gapM))
     .sort((one, other) => Math.abs(other.gapM) - Math.abs(one.gapM) || one.point - other.point)
-    .map(({ point, gapM }) => outlierNote(rows, net.places[point]!.rows, points[point]!, gapM))
+  // A wrong level makes its neighbours look wrong: the worst is taken first and the rest judged again without it.
+  const found = new Set<number>()
+  return suspects.flatMap(({ point }) => {
+    const gapM = gapOf(point, found)
+    if (!standsOut(gapM)) return []
+    found.add(point)
+    return [outlierNote(rows, net.places[point]!.rows, points[point]!, gapM)]
+  })
+}
+
+interface Judged {
+  readonly point: number
+  readonly gapM: number
+}
+
+// How far a point stands above its neighbours, some of them not asked.
+function gapsWithout(rows: LevelsSurvey['points'], net: LineNet) {
+  const { of, beyond } = tinNeighbours(net.tin)
+  const along = alongOf(rows, net)
+  return (point: number, without: ReadonlySet<number>): number | undefined => {
+    const asked = (other: number) => !without.has(other)
+    const neighbours = Array.from(of(point)).filter(asked)
+    return leaveOneOutM(net.tin.points, point, {
+      neighbours,
+      along: along(point, neighbours)?.filter(asked),
+      beyond: beyond(point).filter((corners) => corners.every(asked)),
+    })
+  }
 }
 
 function outlierNote(

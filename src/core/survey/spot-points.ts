@@ -44,7 +44,7 @@ export function spotPoints(points: readonly SpotLevel[], taken: Uint8Array): Spo
   const joined = groups.filter((held) => held.length > 1)
   return {
     points: groups.map((held) => meanPoint(points, held)),
-    problems: joined.flatMap((held) => clashes(points, held)),
+    problems: joined.flatMap((held) => clash(points, held)),
     notes: joined.map((held) => mergedNote(points, held)),
   }
 }
@@ -66,11 +66,13 @@ export function repeatProblem(points: readonly SpotLevel[], before: number, row:
   }
 }
 
-function clashes(points: readonly SpotLevel[], held: readonly number[]): Problem[] {
-  const [first, ...others] = held
-  return others
-    .filter((row) => Math.abs(points[row]!.levelM - points[first!]!.levelM) > SAME_LEVEL_M)
-    .map((row) => repeatProblem(points, first!, row))
+// The lowest and the highest of levels at one place, when they are too far apart to be one.
+function clash(points: readonly SpotLevel[], held: readonly number[]): Problem[] {
+  const level = (row: number) => points[row]!.levelM
+  const lowest = held.reduce((so, row) => (level(row) < level(so) ? row : so))
+  const highest = held.reduce((so, row) => (level(row) > level(so) ? row : so))
+  if (level(highest) - level(lowest) <= SAME_LEVEL_M) return []
+  return [repeatProblem(points, Math.min(lowest, highest), Math.max(lowest, highest))]
 }
 
 function mergedNote(points: readonly SpotLevel[], held: readonly number[]): SurfaceNote {
