@@ -1,7 +1,18 @@
 import type { Accuracy } from '#core/accuracy'
 import type { Surface } from '#core/survey'
-import { hollowsOf, namedPositionOf, type Around, type Terrain } from '#core/terrain'
+import {
+  hollowsOf,
+  houseFalls,
+  leavingOf,
+  namedPositionOf,
+  seenFrom,
+  type Around,
+  type SightBlock,
+  type Terrain,
+} from '#core/terrain'
 import type { Plan } from './plan.schema'
+import type { Obstacle } from './plan-survey.schema'
+import type { StageMemory } from './stages'
 
 /** What the facts around a plot are read from. */
 export interface AroundGround {
@@ -10,18 +21,38 @@ export interface AroundGround {
   readonly accuracy: Accuracy
 }
 
-/** Standard errors by which a hollow must be deeper than nothing: two of a difference of two levels [ratio]. */
+/** Standard errors of a level by which a hollow must be deeper than nothing: two of a difference of two levels [ratio]. */
 const SURE_ERRORS = 2 * Math.SQRT2
 
-/** What follows from the ground for a house, a neighbour and the eye. */
-export function aroundOf(_plan: Plan, { surface, terrain, accuracy }: AroundGround): Around {
+/** Corners that an outline has at least [count]. */
+const LEAST_CORNERS = 3
+
+/** What follows from the ground for a house, a neighbour and the eye; made anew when any of these changed. */
+export function aroundStage(plan: Plan, ground: AroundGround, memory: StageMemory): Around {
+  const { surface, terrain, accuracy } = ground
+  const { obstacles, beyond, viewpoints } = plan.survey
+  const inputs = [surface, terrain, accuracy, obstacles, beyond, viewpoints]
+  return memory.run('around', inputs, () => aroundOf(plan, ground))
+}
+
+function aroundOf({ survey }: Plan, { surface, terrain, accuracy }: AroundGround): Around {
   const leastHollowM = SURE_ERRORS * accuracy.from.levelSdM
+  const blocks = survey.obstacles.flatMap(sightBlock)
   return {
     hollows: hollowsOf(surface, terrain.filledM, leastHollowM),
     leastHollowM,
-    leaving: [],
-    houses: [],
-    views: [],
+    leaving: leavingOf(surface, terrain, survey.beyond ?? []),
+    houses: houseFalls(surface, terrain, survey.obstacles.filter(isHouseOutline)),
+    views: (survey.viewpoints ?? []).map((from) => seenFrom(surface, terrain, from, blocks)),
     namedPosition: namedPositionOf(surface, terrain),
   }
+}
+
+const isHouseOutline = ({ kind, ring }: Obstacle): boolean => kind === 'house' && ring.length >= LEAST_CORNERS
+
+/** Kinds of things that one cannot look through. */
+const opaque: readonly Obstacle['kind'][] = ['house', 'wall', 'fence', 'hedge']
+
+function sightBlock({ kind, name, ring, heightM }: Obstacle): SightBlock[] {
+  return opaque.includes(kind) ? [{ name, isHouse: kind === 'house', ring, heightM }] : []
 }

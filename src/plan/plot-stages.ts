@@ -4,7 +4,7 @@ import { perimeterM } from '#core/geometry'
 import { eachMonth } from '#core/units'
 import type { WaterYear } from '#core/water'
 import { zoneMeans, type ZoneFacts } from '#core/zones'
-import { aroundOf } from './around-stage'
+import { aroundStage } from './around-stage'
 import type { Step } from './derive'
 import type { Findings, ZoneFindings } from './findings.types'
 import { furtherSections } from './further-sections'
@@ -40,30 +40,31 @@ export function* plotStages(
   const care = memory.run('care', [zones, ground.climate, brief, site], () =>
     careOf(plan, ground, { zones, tables }),
   )
-  const { surface, terrain, accuracy, sun, soils, zoning, water } = ground
-  const { obstacles, beyond, viewpoints } = survey
+  const { surface, terrain, accuracy, sun, climate, soils, zoning, water } = ground
   const sections = memory.run('sections', [surface, terrain, survey.sections], () =>
     furtherSections(plan, surface, terrain),
   )
-  const around = memory.run('around', [surface, terrain, accuracy, obstacles, beyond, viewpoints], () =>
-    aroundOf(plan, ground),
-  )
-  return {
+  const around = aroundStage(plan, ground, memory)
+  const sights = houseSights(terrain.section, survey.obstacles, survey.viewpoints)
+  const found = {
     surface,
     terrain,
     sections,
     accuracy,
-    sights: houseSights(terrain.section, survey.obstacles),
+    sights,
     around,
     sun,
-    climate: ground.climate,
+    climate,
     soils,
     zoning,
     water,
     zones,
     care,
+  }
+  return {
+    ...found,
     cautions: cautionsOf(zones),
-    toSettle: toSettle({ plan, terrain, accuracy, sections, zoning, zones, care, tables: tables.care.cover }),
+    toSettle: toSettle({ plan, ...found, tables: tables.care.cover }),
   }
 }
 

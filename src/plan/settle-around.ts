@@ -1,10 +1,11 @@
-import type { Section } from '#core/terrain'
+import type { Around, Section } from '#core/terrain'
 import type { Settlement } from './findings.types'
-import { fallsTowardsHouse } from './house-sight'
 import type { Plan } from './plan.schema'
+import { houseSettlements } from './settle-house'
+import { leavingClashes } from './settle-leaving'
 
-/** Dangers of what stands or lies on the plot, whatever its zones are. */
-export function dangersAround(plan: Plan, section: Section): readonly Settlement[] {
+/** What lies around the plot and stands on it, whatever its zones are: dangers, and then clashes and gaps. */
+export function settleAround(plan: Plan, section: Section, around: Around): readonly Settlement[] {
   const near = plan.survey.obstacles.flatMap((obstacle): Settlement[] => {
     const row = aroundRows.find(({ kind }) => kind === obstacle.kind)
     return row
@@ -21,17 +22,11 @@ export function dangersAround(plan: Plan, section: Section): readonly Settlement
         ]
       : []
   })
-  return fallsTowardsHouse(plan, section) ? [...near, towardsHouse] : near
-}
-
-const towardsHouse: Settlement = {
-  id: 'towards-house',
-  kind: 'danger',
-  what: 'The ground falls towards the house: its water ends at the wall.',
-  mend: 'Stop it and lead it away before the house, by a drain that a drainage contractor sizes. Never send it to a neighbour; local rules say where it may go.',
-  zoneId: undefined,
-  atM: undefined,
-  source: 'common-practice',
+  return [
+    ...near,
+    ...houseSettlements(plan, section, around.houses),
+    ...leavingClashes(around, plan.survey.beyond ?? []),
+  ]
 }
 
 /** What stands or lies on the plot that can hurt, and whom to ask. */

@@ -2,13 +2,13 @@ import type { Accuracy } from '#core/accuracy'
 import type { CareYear } from '#core/care'
 import type { Caution, CoverKind, CoverTables } from '#core/cover'
 import { workLimit } from '#core/cover'
-import type { Terrain } from '#core/terrain'
+import type { Around, Terrain } from '#core/terrain'
 import type { Zoning } from '#core/zones'
 import type { Settlement, ZoneFindings } from './findings.types'
 import type { Plan } from './plan.schema'
 import { accuracyGaps, closeCalls } from './settle-accuracy'
 import { middleOfZone } from './middle-of-zone'
-import { dangersAround } from './settle-around'
+import { settleAround } from './settle-around'
 import { missedSections, type FurtherSection } from './further-sections'
 import { gapsOf } from './settle-gaps'
 
@@ -17,6 +17,7 @@ export interface ToJudge {
   readonly plan: Plan
   readonly terrain: Terrain
   readonly accuracy: Accuracy
+  readonly around: Around
   readonly sections: readonly FurtherSection[]
   readonly zoning: Zoning
   readonly zones: readonly ZoneFindings[]
@@ -26,16 +27,19 @@ export interface ToJudge {
 
 /** Dangers first, then clashes, then gaps, each with its place and how to mend it. */
 export function toSettle(judged: ToJudge): readonly Settlement[] {
+  const around = settleAround(judged.plan, judged.terrain.section, judged.around)
   return [
     ...steepGround(judged),
     ...steepPatches(judged),
     ...closeCalls(judged).filter(({ kind }) => kind === 'danger'),
-    ...dangersAround(judged.plan, judged.terrain.section),
+    ...around.filter(({ kind }) => kind === 'danger'),
     ...refusedChoices(judged),
+    ...around.filter(({ kind }) => kind === 'clash'),
     ...lostDecisions(judged),
     ...tooManyHours(judged),
     ...emptyMixes(judged),
     ...closeCalls(judged).filter(({ kind }) => kind === 'gap'),
+    ...around.filter(({ kind }) => kind === 'gap'),
     ...accuracyGaps(judged.plan, judged.accuracy),
     ...missedSections(judged.plan, judged.sections),
     ...gapsOf(judged.plan, judged.tables),

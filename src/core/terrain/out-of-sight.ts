@@ -28,10 +28,23 @@ export function outOfSight(
     highestRise = Math.max(highestRise, rise)
     return unseen
   })
-  const [first] = beyond
-  if (first && first.distanceM - eye.distanceM < 1 && first.levelM > eye.levelM)
-    throw new RangeError(`outOfSight: the eye at ${eye.levelM} m is below the ground at ${first.levelM} m`)
+  const groundM = groundUnderM(section, eye.distanceM)
+  if (groundM !== undefined && eye.levelM < groundM - HAIR_M)
+    throw new RangeError(`outOfSight: the eye at ${eye.levelM} m is below the ground at ${groundM} m`)
   return stretches(beyond, hidden)
+}
+
+/** An eye this far below the ground still lies on it [m]: rounding. */
+const HAIR_M = 1e-6
+
+// Level of the ground under the eye; undefined where the section does not reach.
+function groundUnderM({ stations }: Section, alongM: number): number | undefined {
+  const at = stations.findIndex(({ distanceM }) => distanceM >= alongM)
+  const [before, next] = [stations[at - 1], stations[at]]
+  if (next?.distanceM === alongM) return next.levelM
+  if (!before || !next) return undefined
+  const share = (alongM - before.distanceM) / (next.distanceM - before.distanceM)
+  return before.levelM + share * (next.levelM - before.levelM)
 }
 
 function stretches(stations: Section['stations'], hidden: readonly boolean[]): Stretch[] {
