@@ -27,9 +27,15 @@ function zoneCover({ cover }: ZoneFindings): readonly string[] {
     ...refused.flatMap((option) =>
       wrapped(`Not ${lower(option.kind)}: ${refusalOf(option) ?? 'it is refused.'}`, '   '),
     ),
-    ...[...cover.machines, ...cover.options.filter(({ kind }) => kind === cover.chosen)].flatMap(
-      ({ closeCall }) => (closeCall === undefined ? [] : wrapped(closeCall, '   ! ')),
-    ),
+    ...closeCallsOf(cover).flatMap((text) => wrapped(text, '   ! ')),
     ...(standing?.cautions ?? []).flatMap(({ text }) => wrapped(text, '   ! ')),
   ]
+}
+
+/** What lies near a limit: of the machines where they cut, else of the cover that stands. */
+function closeCallsOf({ chosen, machines, options }: ZoneFindings['cover']): readonly string[] {
+  const cut = chosen === 'mown' || chosen === 'meadow' ? machines.map(({ closeCall }) => closeCall) : []
+  const ofMachines = cut.filter((text) => text !== undefined)
+  const own = options.find(({ kind }) => kind === chosen)?.closeCall
+  return ofMachines.length > 0 || own === undefined ? ofMachines : [own]
 }

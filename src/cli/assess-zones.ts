@@ -5,19 +5,29 @@ import { columns, wrapped } from './text-layout'
 
 /** The zones with their measures, and their scores. */
 export function zoneLines({ zoning, zones }: Findings): readonly string[] {
-  const errorOf = (id: string) => zones.find(({ zoneId }) => zoneId === id)?.slopeError
   const measures = columns(
     ['Zone', 'Name', 'Slope', 'Steep part', 'Faces', 'On plan', 'On slope', 'Soil'],
     zoning.zones.map((zone) => [
       zone.letter,
       zone.name,
-      giveOrTake(zone.slopeDegMean, errorOf(zone.id)?.meanDeg),
-      giveOrTake(zone.slopeDegSteep, errorOf(zone.id)?.steepDeg),
+      withUnit(zone.slopeDegMean, '°', 0),
+      withUnit(zone.slopeDegSteep, '°', 0),
       zone.aspectDeg === undefined ? 'level' : windName(zone.aspectDeg),
       withUnit(zone.planAreaM2, 'm²', 0),
       withUnit(zone.slopeAreaM2, 'm²', 0),
       zones.find(({ zoneId }) => zoneId === zone.id)?.soil.textureClass ?? '',
     ]),
+  )
+  const known = columns(
+    ['Zone', 'Slope as measured', 'Steep part as measured'],
+    zones.map(({ zoneId, slopeError }) => {
+      const zone = zoning.zones.find(({ id }) => id === zoneId)
+      return [
+        zone?.letter ?? '',
+        giveOrTake(zone?.slopeDegMean ?? 0, slopeError.meanDeg),
+        giveOrTake(zone?.slopeDegSteep ?? 0, slopeError.steepDeg),
+      ]
+    }),
   )
   const scores = columns(
     ['Zone', 'Wetness', 'Sun', 'Erosion', 'Frost', 'Working'],
@@ -31,15 +41,19 @@ export function zoneLines({ zoning, zones }: Findings): readonly string[] {
   return [
     ...measures,
     '',
+    ...known,
+    ...wrapped(
+      'About two truths in three lie within what is given or taken, nineteen in twenty within twice as much.',
+    ),
+    '',
     ...scores,
     ...wrapped('Scores run from 0 to 100. The level book behind each stands in the report and in --json.'),
   ]
 }
 
-// Below half a degree the error is shown finer, so that it never reads as none.
-function giveOrTake(slopeDeg: number, sdDeg: number | undefined): string {
-  const slope = withUnit(slopeDeg, '°', 0)
-  return sdDeg === undefined ? slope : `${slope}, give or take ${sdDeg.toFixed(sdDeg < FINE_DEG ? 1 : 0)}`
+// Below a degree the error is shown finer, so that it never reads as none.
+function giveOrTake(slopeDeg: number, sdDeg: number): string {
+  return `${withUnit(slopeDeg, '°', 0)}, give or take ${sdDeg.toFixed(sdDeg < FINE_DEG ? 1 : 0)}`
 }
 
 /** Errors below this are shown with a decimal [°]. */

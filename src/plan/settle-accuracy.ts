@@ -7,17 +7,20 @@ import { middleOfZone } from './middle-of-zone'
 
 /** What to do about a figure whose error reaches over a limit. */
 const MEASURE_AGAIN = 'Measure this part again with a level before anyone works or mows there.'
+const DRAW_LINES =
+  ' Draw tops and toes of banks as lines: the ground between the levels is then better known.'
 const MEASURE_TO_ALLOW = 'It stays refused. A measurement with a level may show that it is less steep.'
 
 /** Zones, what may stand on them, and the limits. */
 interface Judged {
+  readonly plan: Plan
   readonly zoning: Zoning
   readonly zones: readonly ZoneFindings[]
   readonly tables: CoverTables
 }
 
 /** Zones whose slope could lie on the other side of a limit: a danger where it may be steeper than is allowed. */
-export function closeCalls({ zoning, zones, tables }: Judged): readonly Settlement[] {
+export function closeCalls({ plan, zoning, zones, tables }: Judged): readonly Settlement[] {
   return zones.flatMap((found): Settlement[] => {
     const zone = zoning.zones.find(({ id }) => id === found.zoneId)
     if (!zone) return []
@@ -28,7 +31,7 @@ export function closeCalls({ zoning, zones, tables }: Judged): readonly Settleme
     })
     const calls = [...standing(found), ...work]
     const call = calls.find(({ allowed }) => allowed) ?? calls[0]
-    return call ? [settlementOf(call, zone)] : []
+    return call ? [settlementOf(call, zone, hasNoLines(plan))] : []
   })
 }
 
@@ -52,16 +55,22 @@ function callOf(what: string | undefined, allowed: boolean, source: string): Cal
 function standing({ cover }: ZoneFindings): Call[] {
   const option = cover.options.find(({ kind }) => kind === cover.chosen)
   const own = callOf(option?.closeCall, option?.verdict !== 'refused', 'own-judgement')
-  const mowers: readonly MachineVerdict[] = cover.chosen === 'mown' ? cover.machines : []
+  const cut = cover.chosen === 'mown' || cover.chosen === 'meadow'
+  const mowers: readonly MachineVerdict[] = cut ? cover.machines : []
   return [...mowers.flatMap((one) => callOf(one.closeCall, one.allowed, one.source)), ...own]
 }
 
-function settlementOf({ what, allowed, source }: Call, zone: ZoneFacts): Settlement {
+// Banks measured by rows of points read as rough ground until their tops and toes are drawn.
+function hasNoLines({ survey: { ground } }: Plan): boolean {
+  return ground.kind === 'levels' && (ground.breaklines ?? []).length === 0
+}
+
+function settlementOf({ what, allowed, source }: Call, zone: ZoneFacts, linesMayHelp: boolean): Settlement {
   return {
     id: `close-${zone.id}`,
     kind: allowed ? 'danger' : 'gap',
     what,
-    mend: allowed ? MEASURE_AGAIN : MEASURE_TO_ALLOW,
+    mend: `${allowed ? MEASURE_AGAIN : MEASURE_TO_ALLOW}${linesMayHelp ? DRAW_LINES : ''}`,
     zoneId: zone.id,
     atM: middleOfZone(zone),
     source,
