@@ -13,6 +13,7 @@ import surveyAdvice from '#data/survey/advice'
 import surveyAllowables from '#data/survey/allowables'
 import surveyAssumed from '#data/survey/assumed'
 import surveyMethods from '#data/survey/methods'
+import waterBeyond from '#data/water/beyond'
 import waterCoverUse from '#data/water/cover-use'
 import waterCurveNumbers from '#data/water/curve-numbers'
 import waterStages from '#data/water/erosion-stages'
@@ -54,6 +55,7 @@ export function loadTables(): Tables {
       coverUse: waterCoverUse,
       groundCover: waterGroundCover,
       stages: waterStages,
+      beyond: waterBeyond,
     }),
     scores: loadScoreRules(),
     care: {

@@ -9,6 +9,7 @@ import type { Ground } from './ground-stages'
 import type { Plan } from './plan.schema'
 import type { StageMemory } from './stages'
 import type { Tables } from './tables.types'
+import { zoneEdges } from './zone-edges'
 import { soilOfZone, soilsOf } from './zone-soil'
 
 /** Tables, and the memory of earlier runs. */
@@ -46,12 +47,13 @@ export function* zoneStages(
     zoning.zones.map((zone) => soilOfZone(zone, plan.soil, soils)),
   )
   const { aboveM } = plan.survey
-  const water = memory.run('water', [zoning, soilOf, climate, aboveM, plan.choices], () => {
+  const { beyond } = plan.survey
+  const water = memory.run('water', [zoning, soilOf, climate, aboveM, beyond, plan.choices], () => {
     const levels = zoneMeans(zoning.zoneOfCell, zoning.zones.length, surface.share, surface.levelM)
     const units = zoning.zones.map((zone, index) =>
       unitOf(zone, soilAt(soilOf, index), { plan, climate, levelM: levels[index] ?? 0 }),
     )
-    return waterYear(units, skyOf(climate), tables.water, { aboveM })
+    return waterYear(units, skyOf(climate), tables.water, { aboveM, edges: zoneEdges(plan, surface, zoning) })
   })
   return { ok: true, value: { soils, zoning, soilOf, water } }
 }

@@ -1,12 +1,13 @@
 import { daysInMonth, eachMonth, type Twelve } from '#core/units'
 import type { SoilProperties } from '#core/soil'
-import type { WaterUnit } from './water.types'
+import type { EdgeStretch, WaterUnit } from './water.types'
 import type { WaterTables } from './water-tables.schema'
 import { slopedCurveNumber } from './curve-number'
 import { drainShares, type DrainShares } from './drain-shares'
 import { easyShareAt } from './plant-use'
 import { retentionByWetness } from './retention-by-wetness'
 import { rootedDepth } from './rooted-depth'
+import { sealedZone } from './sealed-zone'
 import { seepageByFullness } from './seepage'
 
 /** Everything about a unit's rooting depth that does not change from day to day. */
@@ -42,6 +43,11 @@ const PAN_SHARE = 0.3
  * @throws RangeError when the unit's slope, length or soil is outside its range
  */
 export function rootZone(unit: WaterUnit, tables: WaterTables): RootZone {
+  if (unit.beyond) return zoneBeyond(unit, unit.beyond, tables)
+  return zoneOf(unit, tables, coverRow(tables.curveNumbers, unit.cover)[unit.soil.hydrologicGroup])
+}
+
+function zoneOf(unit: WaterUnit, tables: WaterTables, tableCurveNumber: number): RootZone {
   const { soil, cover } = unit
   const use = coverRow(tables.coverUse, cover)
   const rooted = rootedDepth(soil, use.rootM)
@@ -49,7 +55,7 @@ export function rootZone(unit: WaterUnit, tables: WaterTables): RootZone {
   const drainableMm = soil.drainableMm * rooted.share
   const fullMm = holdsMm + drainableMm
   const slopeDeg = cover === 'terrace' ? 0 : unit.slopeDeg
-  const curveNumber = slopedCurveNumber(coverRow(tables.curveNumbers, cover)[soil.hydrologicGroup], slopeDeg)
+  const curveNumber = slopedCurveNumber(tableCurveNumber, slopeDeg)
   const demandMmPerDay = eachMonth(
     (month) => (use.coefficient * unit.referenceEtMm[month]) / daysInMonth[month],
   )
@@ -70,6 +76,16 @@ export function rootZone(unit: WaterUnit, tables: WaterTables): RootZone {
     demandMmPerDay,
     easyShare: eachMonth((month) => easyShareAt(use.easyShare, demandMmPerDay[month])),
   }
+}
+
+// Ground beyond the boundary: its own curve number and cover on the unit's soil, or sealed.
+function zoneBeyond(unit: WaterUnit, { what }: EdgeStretch, tables: WaterTables): RootZone {
+  const row = tables.beyond.find((one) => one.what === what)
+  if (!row) throw new RangeError(`rootZone: the table has no row for ${String(what)} beyond the boundary`)
+  const curveNumber = row[unit.soil.hydrologicGroup]
+  return row.sealed
+    ? sealedZone(unit, curveNumber)
+    : zoneOf({ ...unit, cover: row.cover }, tables, curveNumber)
 }
 
 /** Share of a soil's volume that must be air for roots to breathe [0 to 1]: Wesseling & van Wijk 1957, from memory. */

@@ -53,6 +53,8 @@ export function unitAccount(id: string, months: readonly WaterMonth[]): Account 
 export function plotAccount(course: readonly Running[]): Account {
   const own = course.filter((running) => running.place === 'plot')
   const ground = course.filter((running) => running.place === 'edge')
+  const undescribed = ground.filter(({ unit }) => !unit.beyond)
+  const described = byStretch(ground)
   const all = (running: Running) => running.unit.planAreaM2 / MM_M2_PER_M3
   const leaving = (running: Running) => running.leavesShare * all(running)
   const entry = (id: string, amount: number, source: string, words: string): AccountLine => ({
@@ -65,7 +67,10 @@ export function plotAccount(course: readonly Running[]): Account {
     of.reduce((total, running) => total + yearOf(running.months, key) * m3PerMm(running), 0)
   return book('Water of the plot', 'm³ a year', [
     entry('rain', sum(own, 'rainMm', all), 'yours', 'fall on the plot as rain.'),
-    entry('run-on', sum(ground, 'runoffMm', all), 'tr-55', 'run onto the plot from above its top edge.'),
+    entry('run-on', sum(undescribed, 'runoffMm', all), 'tr-55', 'run onto the plot from above its top edge.'),
+    ...described.map(({ id, name, from }) =>
+      entry(`run-on-${id}`, sum(from, 'runoffMm', all), 'tr-55', `run onto the plot from ${name}.`),
+    ),
     entry(
       'lateral-in',
       sum(ground, 'lateralOutMm', all),
@@ -88,6 +93,19 @@ export function plotAccount(course: readonly Running[]): Account {
       'is the change of water in the soil over the year.',
     ),
   ])
+}
+
+// Strips at the edge beyond described stretches, stretch by stretch.
+function byStretch(ground: readonly Running[]): { id: string; name: string; from: Running[] }[] {
+  const found = new Map<string, { id: string; name: string; from: Running[] }>()
+  for (const running of ground) {
+    const { beyond } = running.unit
+    if (!beyond) continue
+    const held = found.get(beyond.id) ?? { id: beyond.id, name: beyond.name, from: [] }
+    held.from.push(running)
+    found.set(beyond.id, held)
+  }
+  return [...found.values()]
 }
 
 function yearOf(months: readonly WaterMonth[], key: Depth): number {

@@ -1,4 +1,5 @@
-import type { WaterUnit } from './water.types'
+import { groundAbove, groundBeyond } from './ground-above'
+import type { UnitEdge, WaterUnit } from './water.types'
 
 /** One receiver of a unit's water, by place in the course. */
 interface Receiver {
@@ -17,36 +18,42 @@ export interface CourseUnit {
   readonly leavesShare: number
 }
 
-/** Most strips that ground above is cut into; a longer way makes the farthest strip longer: own judgement. */
-const MOST_STRIPS = 24
-
 /** Shares may add up to this much more than 1, from rounding [-]. */
 const SHARE_TOLERANCE = 1e-6
 
 /**
- * Units in the order in which water passes them, with ground above the plot put on top of those that no
- * other unit drains to.
+ * Units in the order in which water passes them, with ground beyond the boundary put on top: as it was described, and on
+ * the rest of the edge of those units that no other unit drains to as `aboveM` says.
  *
  * A link to a unit that is not lower is dropped, and its share goes to the other receivers in proportion;
  * with none left it leaves the plot. So water never runs in a circle.
  *
  * @param units - the units, in any order
  * @param aboveM - length of ground that sheds onto the plot [m plan], 0 or more
+ * @param edges - edges over which ground beyond sheds onto units, as far as they are known
  * @returns the course, highest first
  * @throws RangeError when a unit or a link makes no sense
  */
-export function waterCourse(units: readonly WaterUnit[], aboveM: number): readonly CourseUnit[] {
+export function waterCourse(
+  units: readonly WaterUnit[],
+  aboveM: number,
+  edges: readonly UnitEdge[] = [],
+): readonly CourseUnit[] {
   refuseNonsense(units, aboveM)
   const downhill = [...units].sort((one, other) => other.levelM - one.levelM).map(dropUphill(units))
   const fed = new Set(downhill.flatMap((unit) => unit.handsOn.map((link) => link.to)))
   const tops = aboveM > 0 ? downhill.filter((unit) => !fed.has(unit.id)) : []
-  const ground = tops.flatMap((top) => groundAbove(top, aboveM))
-  const topIds = new Set(tops.map((top) => top.id))
+  const ground = [
+    ...tops.flatMap((top) => groundAbove(top, aboveM, edges)),
+    ...edges.flatMap((edge) => groundBeyond(edge, downhill)),
+  ]
+  const plotIds = new Set(units.map((unit) => unit.id))
   const order = [...ground, ...downhill]
   const placeOf = new Map(order.map((unit, at) => [unit.id, at]))
   return order.map((unit, at) => ({
     unit,
-    place: at >= ground.length ? 'plot' : unit.handsOn.some((link) => topIds.has(link.to)) ? 'edge' : 'above',
+    place:
+      at >= ground.length ? 'plot' : unit.handsOn.some((link) => plotIds.has(link.to)) ? 'edge' : 'above',
     receivers: unit.handsOn.map(({ to, share }) => {
       const place = placeOf.get(to) ?? -1
       return { at: place, depthRatio: (share * unit.planAreaM2) / (order[place]?.planAreaM2 ?? 1) }
@@ -63,25 +70,6 @@ function dropUphill(units: readonly WaterUnit[]): (unit: WaterUnit) => WaterUnit
     const scale = sum(kept) > 0 ? sum(unit.handsOn) / sum(kept) : 0
     return { ...unit, handsOn: kept.map(({ to, share }) => ({ to, share: share * scale })) }
   }
-}
-
-// Ground above is taken to be as the unit it sheds onto: same soil, cover, slope and sun. It is cut into
-// strips as long as that unit, farthest first, so that water soaks in on its way as it does on the plot.
-function groundAbove(top: WaterUnit, aboveM: number): readonly WaterUnit[] {
-  const widthM = top.planAreaM2 / top.lengthM
-  const strips = Math.min(MOST_STRIPS, Math.ceil(aboveM / top.lengthM))
-  const idOf = (strip: number) => (strip === 0 ? top.id : `above ${top.id} ${strip}`)
-  return Array.from({ length: strips }, (_, from) => {
-    const strip = strips - from
-    const lengthM = strip === strips ? aboveM - (strips - 1) * top.lengthM : top.lengthM
-    return {
-      ...top,
-      id: idOf(strip),
-      planAreaM2: widthM * lengthM,
-      lengthM,
-      handsOn: [{ to: idOf(strip - 1), share: 1 }],
-    }
-  })
 }
 
 function refuseNonsense(units: readonly WaterUnit[], aboveM: number): void {

@@ -20,6 +20,23 @@ const curveNumberRow = z.strictObject({
   note,
 })
 
+/** What may lie uphill of the boundary and shed onto the plot. */
+const groundsBeyond = ['neighbour', 'field', 'wood', 'road', 'roof', 'own-garden'] as const
+
+/** Rows of data/water/beyond.json: curve number of ground beyond the boundary on each soil group, usual wetness. */
+const beyondRow = z.strictObject({
+  what: z.enum(groundsBeyond),
+  row: z.string().min(3).describe('the table row that stands for it'),
+  A: curveNumber,
+  B: curveNumber,
+  C: curveNumber,
+  D: curveNumber,
+  cover: cover.describe('what grows on it, of the covers of the plot'),
+  sealed: z.boolean().describe('true when nothing soaks in'),
+  source,
+  note,
+})
+
 /** Rows of data/water/cover-use.json: how much a cover uses, and from how deep. */
 const coverUseRow = z.strictObject({
   cover,
@@ -52,7 +69,9 @@ export const waterTablesSchema = z.strictObject({
   coverUse: z.array(coverUseRow).length(waterCovers.length),
   groundCover: z.array(groundCoverRow).min(2),
   stages: z.array(stageRow).length(3),
+  beyond: z.array(beyondRow).length(groundsBeyond.length),
 })
 
 export type WaterTables = z.infer<typeof waterTablesSchema>
+export type GroundBeyond = (typeof groundsBeyond)[number]
 export type WaterCover = z.infer<typeof cover>

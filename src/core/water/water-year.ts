@@ -1,5 +1,5 @@
 import { eachMonth, type Twelve } from '#core/units'
-import type { PlotWater, WaterClimate, WaterMonth, WaterUnit } from './water.types'
+import type { PlotWater, UnitEdge, WaterClimate, WaterMonth, WaterUnit } from './water.types'
 import type { WaterTables } from './water-tables.schema'
 import { runYear, type Running } from './course-year'
 import { rootZone } from './root-zone'
@@ -23,6 +23,7 @@ const MOST_YEARS = 200
  * @param tables - water tables
  * @param options - what lies around the plot
  * @param options.aboveM - length of ground that sheds onto the plot from above, taken to be as the top unit [m plan], 0 or more
+ * @param options.edges - edges over which ground beyond sheds onto units, with what was described there
  * @returns each unit's months and account, and the plot's account
  * @throws RangeError when a unit, a link or a month makes no sense
  */
@@ -30,9 +31,9 @@ export function waterYear(
   units: readonly WaterUnit[],
   climate: WaterClimate,
   tables: WaterTables,
-  options: { readonly aboveM: number },
+  options: { readonly aboveM: number; readonly edges?: readonly UnitEdge[] },
 ): PlotWater {
-  const course = waterCourse(units, options.aboveM).map((place): Running => {
+  const course = waterCourse(units, options.aboveM, options.edges).map((place): Running => {
     const zone = rootZone(place.unit, tables)
     return { ...place, zone, waterMm: zone.holdsMm, months: [] }
   })

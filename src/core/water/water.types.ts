@@ -1,6 +1,6 @@
 import type { Account, Twelve } from '#core/units'
 import type { SoilProperties } from '#core/soil'
-import type { WaterCover } from './water-tables.schema'
+import type { GroundBeyond, WaterCover } from './water-tables.schema'
 
 /** A piece of the slope that takes water in and hands it on. */
 export interface WaterUnit {
@@ -11,12 +11,35 @@ export interface WaterUnit {
   readonly lengthM: number
   readonly soil: SoilProperties
   readonly cover: WaterCover
+  /** The stretch of the boundary beyond which it lies; undefined on the plot and on ground above it of the same kind. */
+  readonly beyond?: EdgeStretch
   /** Mean level of the unit, to hand water from high to low [m]. */
   readonly levelM: number
   /** FAO-56 reference evapotranspiration on this slope, per m² of plan [mm a month]. */
   readonly referenceEtMm: Twelve<number>
   /** Where its surface and lateral water goes: share 0 to 1 by receiving unit; the rest leaves the plot. */
   readonly handsOn: readonly { readonly to: string; readonly share: number }[]
+}
+
+/** The edge of the plot over which ground beyond would shed onto one unit. */
+export interface UnitEdge {
+  readonly unitId: string
+  /** Width of it across the fall [m]. */
+  readonly enteringM: number
+  /** The parts of it that the person described. */
+  readonly stretches: readonly EdgeStretch[]
+}
+
+/** What lies beyond a part of an edge. */
+export interface EdgeStretch {
+  readonly id: string
+  readonly name: string
+  /** Undefined for ground that sheds nothing onto the plot, such as a watercourse. */
+  readonly what: GroundBeyond | undefined
+  /** Width of it across the fall [m]. */
+  readonly widthM: number
+  /** How far the ground beyond rises and sheds [m plan], 0 or more. */
+  readonly uphillM: number
 }
 
 /** What the sky gives and takes on level open ground. */

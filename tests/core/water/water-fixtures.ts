@@ -23,6 +23,7 @@ export const waterTables: WaterTables = waterTablesSchema.parse({
   coverUse: read('data/water/cover-use.json'),
   groundCover: read('data/water/ground-cover.json'),
   stages: read('data/water/erosion-stages.json'),
+  beyond: read('data/water/beyond.json'),
 })
 
 const perDay = (mmPerDay: Twelve<number>): Twelve<number> =>
