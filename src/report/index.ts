@@ -37,6 +37,7 @@ export {
   sunAnswer,
   waterAnswer,
 } from './words/answers'
+export { groundFacts, type GroundFact } from './words/ground-facts'
 export { terraceWords } from './words/terraces'
 export { plainText, type AccountKey, type Answer, type Phrase } from './words/phrase'
 export { stripView } from './figures/strips/strip-view'

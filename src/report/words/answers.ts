@@ -8,7 +8,7 @@ import type { Answer, Phrase } from './phrase'
 const LEVEL_FALL_M = 0.05
 
 /** Answers the first question: what is this ground? */
-export function groundAnswer({ surface, terrain, zoning, sights }: Findings): Answer {
+export function groundAnswer({ surface, terrain, zoning, sights, accuracy }: Findings): Answer {
   const steepest = terrain.section.stations.reduce((most, one) => (one.slopeDeg > most.slopeDeg ? one : most))
   const planM2 = sum(zoning.zones, (zone) => zone.planAreaM2)
   const slopeM2 = sum(zoning.zones, (zone) => zone.slopeAreaM2)
@@ -22,6 +22,7 @@ export function groundAnswer({ surface, terrain, zoning, sights }: Findings): An
     facing,
     ' Steepest ',
     { figure: withUnit(steepest.slopeDeg, '°', 0) },
+    giveOrTake(accuracy.slopeSdDeg[steepest.cell] ?? 0),
     `, ${withUnit(steepest.distanceM, 'm', 0)} from the top.`,
   ]
   return {
@@ -32,6 +33,11 @@ export function groundAnswer({ surface, terrain, zoning, sights }: Findings): An
       ` on the slope: order plants for the slope. ${counted(zoning.zones.length, 'zone')}${zoning.suggested ? ' suggested' : ' drawn by you'}.${sights.map(sightWords).join('')}`,
     ],
   }
+}
+
+/** The standard error of a slope; nothing where it is less than half a degree. */
+function giveOrTake(slopeSdDeg: number): string {
+  return slopeSdDeg < 0.5 ? '' : ` give or take ${withUnit(slopeSdDeg, '°', 0)}`
 }
 
 function sightWords({ name, hidden }: Findings['sights'][number]): string {
