@@ -310,6 +310,124 @@ test('spot: every problem at once by row and column, nothing printed, exit code 
     assert.ok(err.includes(place), place)
 })
 
+const { booklet } = JSON.parse(readFileSync(join(root, 'tests/truth/booking-levelling.json'), 'utf8'))
+const levelTable = [
+  'Point,BS,IS,FS,RL',
+  ...booklet.rows.map(({ mark, backM = '', interM = '', foreM = '', levelM }) =>
+    [mark, backM, interM, foreM, levelM].join(','),
+  ),
+].join('\n')
+
+test('book: levelling booklet, levels, sums, misclosure, 5 mm for the root of 3 set-ups, adjusted levels', () => {
+  writeFileSync(join(folder, 'book.csv'), levelTable)
+  const line = [
+    'book',
+    'book.csv',
+    '--start',
+    '49.872',
+    '--end',
+    '48.719',
+    '--allowable',
+    'set-ups-5',
+    '--adjust',
+  ]
+  for (const reduction of ['rise-and-fall', 'height-of-collimation']) {
+    const { reduced } = JSON.parse(good([...line, '--reduction', reduction, '--json']))
+    booklet.rows.forEach((printed, at) => {
+      assert.equal(reduced.lines[at].levelM, printed.levelM)
+      assert.equal(reduced.lines[at].adjustedM, printed.adjustedM)
+    })
+    assert.equal(reduced.closing.misclosureM, booklet.misclosureM)
+    assert.equal(reduced.closing.limit.within, false)
+    assert.ok(reduced.checks.every(({ ok }) => ok))
+  }
+  const text = good(line)
+  for (const part of ['−1.162', '−9.0 mm over 3 set-ups', '8.7 mm', 'beyond that', '50.781', 'by hand: 7'])
+    assert.ok(text.includes(part), part)
+})
+
+test('book: chains, steps, feet and inches; problems by line; wrong words', () => {
+  writeFileSync(join(folder, 'chain.csv'), 'length,angle,mark\n10,-30,crest\n')
+  const chain = JSON.parse(good(['book', 'chain.csv', '--kind', 'chain', '--start', '20', '--json']))
+  // 10 m at 30° fall 5 m over 5 √3 m.
+  assert.deepEqual(chain.stations[1], { line: 1, mark: 'crest', distanceM: 8.660254, levelM: 15 })
+  const steps = good(['book', '-', '--kind', 'steps', '--span', '2', '--start', '0'], 'drop\n0.5\n0.5\n')
+  assert.ok(steps.includes('4.000') && steps.includes('−1.000'))
+  const feet = ['book', '-', '--unit', 'ft-in', '--start', "100' 0"]
+  assert.ok(good(feet, 'bs;fs\n5-3 1/2;\n;4-3 1/4\n').includes(`101' 1/4"`))
+  const bad = lynchet(['book', '-', '--adjust'], 'bs,is,fs\n,1.5,\n1.2,1.3,\n,,1.1\n')
+  assert.equal(bad.code, 1)
+  assert.equal(bad.out, '')
+  for (const place of ['line 1 of the book', 'line 2 of the book', 'closing level of the book'])
+    assert.ok(bad.err.includes(place), place)
+  const wrong = [
+    ['book'],
+    ['book', 'book.csv', '--kind', 'tape'],
+    ['book', 'book.csv', '--unit', 'yards'],
+    ['book', 'book.csv', '--start', 'high'],
+    ['book', 'chain.csv', '--kind', 'chain', '--adjust'],
+    ['book', 'chain.csv', '--kind', 'steps'],
+  ]
+  for (const line of wrong) assert.equal(lynchet(line).code, 2, line.join(' '))
+})
+
+test('new --book keeps the book; a compass bearing is turned by WMM2025', () => {
+  const place = ['--latitude', '43', '--longitude', '93', '--elevation', '0']
+  const chain = [
+    'new',
+    '--book',
+    'chain.csv',
+    '--kind',
+    'chain',
+    '--start',
+    '20',
+    '--faces',
+    '200',
+    '--width',
+    '12',
+  ]
+  const plan = JSON.parse(good([...chain, '--compass', '--on', '2025-01-01', ...place]))
+  assert.equal(plan.survey.books[0].legs[0].lengthM, 10)
+  assert.equal(plan.survey.accuracy.methodId, 'tape-clinometer')
+  assert.equal(plan.survey.compass.magneticDeg, 200)
+  assert.equal(plan.survey.compass.model, 'WMM2025')
+  assert.ok(Math.abs(plan.survey.ground.facesDeg - 200 - plan.survey.compass.declinationDeg) < 1e-9)
+  assert.ok(good(['assess', '-'], JSON.stringify(plan)).includes('It falls'))
+  const rows = ['BS,IS,FS,east,north', '1.5,,,0,0', ',1.9,,10,0', ',1.2,,,', ',2.4,,0,10', ',,1.5,0,0']
+  const run = lynchet(['new', '--book', '-', '--start', '50', ...place], rows.join('\n'))
+  assert.equal(run.code, 0)
+  assert.ok(run.err.includes('not used: 3') && run.err.includes('Line 5 is at the place of line 1'))
+  assert.deepEqual(
+    JSON.parse(run.out).survey.ground.points.map(({ levelM }) => Number(levelM.toFixed(6))),
+    [50, 49.6, 49.1],
+  )
+  assert.equal(lynchet(['new', '--book', 'chain.csv', '--kind', 'chain', ...place]).code, 2)
+  assert.equal(lynchet([...chain, '--compass', '--on', '2031-01-01', ...place]).code, 1)
+})
+
+test('bearing: WMM2025 test value at 43° N 93° E, 65 km, 2025: declination 0.50° east', () => {
+  const at = ['--latitude', '43', '--longitude', '93', '--elevation', '65000']
+  assert.ok(good(['bearing', '200', ...at, '--on', '2025-01-01']).includes('200.50° from true north'))
+  assert.equal(lynchet(['bearing', '200', ...at, '--on', '2040-01-01']).code, 1)
+  assert.equal(lynchet(['bearing', '400', ...at, '--on', '2025-01-01']).code, 2)
+  assert.equal(lynchet(['bearing', '200', ...at]).code, 2)
+})
+
+test('sheet: every method in the list prints, with the lines asked for', () => {
+  const methods = JSON.parse(readFileSync(join(root, 'data/survey/methods.json'), 'utf8'))
+  const listed = good(['sheet', '--list'])
+  for (const { id, steps } of methods) {
+    assert.ok(listed.includes(id), id)
+    good(['sheet', id, '--lines', '12', '--out', 'sheet.html'])
+    const html = read('sheet.html')
+    assert.ok(html.includes(steps[0].split("'")[0]) && html.includes('<th scope="row">12</th>'), id)
+    assert.ok(/size: ?A4/.test(html), id)
+    assert.ok(!/<script|<link|<img|@import|\bsrc=|https?:/i.test(html), id)
+  }
+  assert.equal(lynchet(['sheet', 'nonsuch', '--out', 'sheet.html']).code, 2)
+  assert.equal(lynchet(['sheet', 'a-frame']).code, 2)
+})
+
 test('exit codes: 0 for help, 1 for a bad plan, 2 for a command not understood', () => {
   assert.ok(good(['--help']).includes('EXIT CODES'))
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
