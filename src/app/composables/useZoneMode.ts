@@ -38,5 +38,12 @@ export function useZoneMode(findings: () => Findings) {
     () => mode.value === 'shape' || begin('look'),
   )
 
-  return { mode, places, picked, drawing, hint, mayFinish, begin }
+  /** Back to looking; false when nothing was being done. */
+  function leave(): boolean {
+    if (mode.value === 'look') return false
+    begin('look')
+    return true
+  }
+
+  return { mode, places, picked, drawing, hint, mayFinish, begin, leave }
 }

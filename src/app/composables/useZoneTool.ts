@@ -10,19 +10,17 @@ import { useZoneMode } from './useZoneMode'
 export function useZoneTool(plan: () => Plan, findings: () => Findings) {
   const sheet = useSheetStore()
   const { problems, change, draw } = useZoneEdit(findings)
-  const { mode, places, picked, drawing, hint, mayFinish, begin } = useZoneMode(findings)
+  const { mode, places, picked, drawing, hint, mayFinish, begin, leave } = useZoneMode(findings)
   const refusals = ref(0)
-  const zones = () => findings().zoning.zones
 
   function press(at: PlanPoint): boolean {
     if (drawing.value) {
       put(at)
       return true
     }
-    const zone = zones().find(({ ring }) => pointInRing(at, ring))
-    if (!zone) return false
-    pickZone(zone.id)
-    return mode.value !== 'look'
+    const zone = findings().zoning.zones.find(({ ring }) => pointInRing(at, ring))
+    if (zone) pickZone(zone.id)
+    return zone !== undefined && mode.value !== 'look'
   }
 
   function put(at: PlanPoint): void {
@@ -34,7 +32,7 @@ export function useZoneTool(plan: () => Plan, findings: () => Findings) {
   }
 
   function pickZone(zoneId: string): void {
-    const [first, other] = [picked.value, zones().find(({ id }) => id === zoneId)]
+    const [first, other] = [picked.value, findings().zoning.zones.find(({ id }) => id === zoneId)]
     if (drawing.value || !other) return
     if (mode.value !== 'join' || !first || other === first) sheet.zoneId = zoneId
     else {
@@ -59,7 +57,7 @@ export function useZoneTool(plan: () => Plan, findings: () => Findings) {
       const { id, letter } = picked.value ?? { id: '', letter: '' }
       if (!change(`reshape ${letter}`, { kind: 'reshape', id, ring })) refusals.value++
     },
-    leave: () => mode.value !== 'look' && (begin('look'), true),
+    leave,
   }
   const finish = () => draw(places.value) && begin('look')
   return { tool, problems, mode, picked, begin, finish, mayFinish, remove }

@@ -1,68 +1,132 @@
+import {
+  reduceLevelBook,
+  type LevelBook,
+  type ReducedLevelBook,
+  type SurveyTables,
+} from '#core/booking'
 import type { Outcome } from '#core/units'
+import { refused } from './refused'
 
-/** How a staff is read: back to a known point, on to a point between, or forward to a change point. */
-type SightKind = 'back' | 'between' | 'fore'
+/** How a staff is read: back to a known point, to a point between, or forward to the last before the level moves. */
+export type SightKind = 'back' | 'inter' | 'fore'
 
-/** One reading on the staff. */
+/** One reading on the staff, and what is noted beside it. */
 export interface Sight {
   readonly kind: SightKind
-  /** Distance from the top edge [m]. */
-  readonly distanceM: number
-  readonly staffM: number
+  readonly readingM: number
+  readonly mark?: string | undefined
+  readonly remark?: string | undefined
+  /** Distance from the start of the line [m]; none for a change point beside it. */
+  readonly distanceM?: number | undefined
+  readonly eastM?: number | undefined
+  readonly northM?: number | undefined
 }
 
-/** A place down the slope with its level. */
-export interface BookedStation {
-  readonly distanceM: number
-  readonly levelM: number
-}
+type Row = LevelBook['rows'][number]
 
-/** Level given to the first point, when nothing is known of the sea [m]. */
-const FIRST_LEVEL_M = 100
+const readings = { back: 'backM', inter: 'interM', fore: 'foreM' } as const
 
-/** Longest staff [m]. */
-export const LONGEST_STAFF_M = 5
+/** Whether the level stands up and can sight: its last line has no fore sight alone. */
+const stands = (row: Row | undefined): boolean =>
+  row !== undefined && (row.foreM === undefined || row.backM !== undefined)
 
 /**
- * Levels from a booking of staff readings, by the height of the instrument: the level of the line of sight is the
- * level of a known point and the back sight on it; every other reading is taken off it.
+ * The sight that comes next in the usual run of a book.
  *
- * @param sights - the readings in the order they were taken; the first is a back sight on the top edge
- * @returns the stations, each once, or what cannot be
+ * @param book - the book so far
+ * @returns a back sight on the first mark and after each fore sight, else a sight between
  */
-export function reduceSights(sights: readonly Sight[]): Outcome<readonly BookedStation[]> {
-  const stations: BookedStation[] = []
-  let lineM: number | undefined
-  let knownM = FIRST_LEVEL_M
-  for (const [at, { kind, distanceM, staffM }] of sights.entries()) {
-    if (kind === 'back') {
-      if (at === 0) stations.push({ distanceM, levelM: knownM })
-      lineM = knownM + staffM
-      continue
-    }
-    if (lineM === undefined) return noLine(at)
-    const levelM = lineM - staffM
-    stations.push({ distanceM, levelM })
-    if (kind === 'fore') {
-      knownM = levelM
-      lineM = undefined
-    }
-  }
-  return { ok: true, value: stations.map(toMillimetre) }
+export function expectedSight({ rows }: LevelBook): SightKind {
+  return stands(rows.at(-1)) ? 'inter' : 'back'
 }
 
-const noLine = (at: number): Outcome<never> => ({
-  ok: false,
-  problems: [
-    {
-      where: `reading ${at + 1}`,
-      what: 'The level has no line of sight yet.',
-      mend: 'After setting it up, read back to a point whose level is known: the top edge, or the last change point.',
-    },
-  ],
-})
+/**
+ * Books a reading: a back sight after a fore sight joins its line, for both are of the same change point.
+ *
+ * @param book - the book so far, which may be empty
+ * @param sight - the reading
+ * @returns the book with the reading, or why it cannot stand there
+ */
+export function bookSight(book: LevelBook, sight: Sight): Outcome<LevelBook> {
+  const { kind, readingM, ...beside } = sight
+  const last = book.rows.at(-1)
+  const where = `reading ${countSights(book) + 1}`
+  if (kind === 'back' && stands(last))
+    return refused(
+      where,
+      'The level stands already and has its back sight.',
+      'Before it is moved, read a fore sight to a point that stays; then move it and read back to that point.',
+    )
+  if (kind !== 'back' && !stands(last))
+    return refused(
+      where,
+      'The level has no line of sight yet.',
+      'Read back first: to the mark whose level is known, or to the last change point.',
+    )
+  const reading = { [readings[kind]]: readingM }
+  const rows =
+    kind === 'back' && last
+      ? [...book.rows.slice(0, -1), { ...last, ...reading, ...noted(beside.remark) }]
+      : [...book.rows, { ...reading, ...without(beside) }]
+  return { ok: true, value: { ...book, rows } }
+}
 
-/** What a staff can tell. */
-function toMillimetre({ distanceM, levelM }: BookedStation): BookedStation {
-  return { distanceM, levelM: Math.round(levelM * 1000) / 1000 }
+const noted = (remark: string | undefined) => (remark === undefined ? {} : { remark })
+
+const without = (beside: object): object =>
+  Object.fromEntries(Object.entries(beside).filter(([, value]) => value !== undefined))
+
+/** How many times the staff was read. */
+export function countSights({ rows }: LevelBook): number {
+  return rows.reduce(
+    (count, row) => count + Object.values(readings).filter((key) => row[key] !== undefined).length,
+    0,
+  )
+}
+
+/** The book without its last reading. */
+export function takeSightBack(book: LevelBook): LevelBook {
+  const last = book.rows.at(-1)
+  const rest = book.rows.slice(0, -1)
+  if (last?.foreM === undefined || last.backM === undefined) return { ...book, rows: rest }
+  const { backM: _, ...fore } = last
+  return { ...book, rows: [...rest, fore] }
+}
+
+/**
+ * The book as if its last reading were its end: a sight between counts as the fore sight, and a back sight from which
+ * nothing was read yet is left off.
+ *
+ * @param book - the book so far
+ * @returns a book that can be reduced once it has two lines
+ */
+export function asFinished(book: LevelBook): LevelBook {
+  const last = book.rows.at(-1)
+  if (!last) return book
+  const { backM, interM, foreM, ...beside } = last
+  const endM = foreM ?? interM
+  if (endM === undefined || (interM === undefined && backM === undefined)) return book
+  return { ...book, rows: [...book.rows.slice(0, -1), { ...beside, foreM: endM }] }
+}
+
+/** Whether the book ends as a book must: with a fore sight, and nothing after it. */
+export function endsWithFore({ rows }: LevelBook): boolean {
+  const last = rows.at(-1)
+  return rows.length > 1 && last?.foreM !== undefined && last.backM === undefined
+}
+
+/**
+ * Levels of a book that is still being written; it is not held against its closing level until it ends.
+ *
+ * @param book - the book so far
+ * @param tables - rules for how far it may miss
+ * @returns the reduced book, or the problems with their lines
+ */
+export function runningBook(
+  book: LevelBook,
+  tables: Pick<SurveyTables, 'allowables'>,
+): Outcome<ReducedLevelBook> {
+  if (endsWithFore(book)) return reduceLevelBook(book, tables)
+  const open: LevelBook = { ...asFinished(book), adjust: false }
+  return reduceLevelBook({ ...open, endLevelM: undefined, allowable: undefined }, tables)
 }

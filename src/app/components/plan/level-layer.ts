@@ -22,7 +22,7 @@ export class LevelLayer extends L.Layer {
   }
 
   override onAdd(map: L.Map): this {
-    this.canvas = L.DomUtil.create('canvas', 'map-levels leaflet-zoom-hide', map.getPane('overlayPane'))
+    this.canvas = L.DomUtil.create('canvas', 'map-levels leaflet-zoom-hide', map.getPane('levels'))
     this.canvas.setAttribute('aria-hidden', 'true')
     map.on('moveend zoomend viewreset resize', this.draw)
     this.theme = new MutationObserver(this.draw)

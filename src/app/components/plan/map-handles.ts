@@ -1,5 +1,5 @@
 import L from 'leaflet'
-import type { PlanPoint } from '#core/geometry'
+import { boxAround, type PlanPoint } from '#core/geometry'
 import { inPlot, lineOnMap, onMap } from './map-places'
 
 /** Something picked whose corners can be moved. */
@@ -18,6 +18,8 @@ export interface HandleEvents {
   readonly reshaped: (ring: readonly PlanPoint[]) => void
   readonly corner: (at: number) => void
   readonly snap: (at: PlanPoint) => PlanPoint
+  /** Sides shorter than this carry no half-way mark [m]. */
+  readonly apartM: number
 }
 
 /** Handles that are on the map. */
@@ -37,19 +39,21 @@ const STEP_M = 0.1
 const LONG_STEP_M = 1
 /** A run of arrow keys is one change when it pauses for this long [ms]. */
 const PAUSE_MS = 600
+/** The mark that moves the whole stands this far above its northern edge, clear of its corners [px]. */
+const BESIDE_PX = 36
 /** Side of a mark [px]: for a pointer, and for a finger. */
 const SIDE_PX = matchMedia('(pointer: coarse)').matches ? 44 : 24
 
 /**
  * Marks at the corners of a shape that can be dragged or moved with the arrow keys, with smaller ones halfway that make
- * a new corner, and one in the middle that moves the whole.
+ * a new corner, and one above it that moves the whole.
  */
 export function shapeHandles(shape: Shape, events: HandleEvents): Handles {
   const outline = L.polyline([], { className: 'map-shape', interactive: false })
   const held = holding(shape.ring, events.reshaped, (ring) => {
     outline.setLatLngs(lineOnMap(shape.closed ? [...ring, ...ring.slice(0, 1)] : ring))
     corners.forEach((mark, at) => ring[at] && mark.setLatLng(onMap(ring[at])))
-    whole.forEach((mark) => mark.setLatLng(onMap(middleOf(ring))))
+    whole.forEach((mark) => mark.setLatLng(onMap(topOf(ring))))
   })
   const corners = shape.ring.map((place, at) =>
     handle(place, cornerTitle(shape, at), '', {
@@ -63,7 +67,7 @@ export function shapeHandles(shape: Shape, events: HandleEvents): Handles {
       focus: () => events.corner(at),
     }),
   )
-  const start = middleOf(shape.ring)
+  const start = topOf(shape.ring)
   const whole = (shape.whole && shape.ring.length > 1 ? [start] : []).map((place) =>
     handle(place, `The whole of ${shape.name}`, 'whole', {
       drag: (to, done) => {
@@ -132,7 +136,12 @@ interface HandleMoves {
 
 function handle(place: PlanPoint, title: string, className: string, moves: HandleMoves): L.Marker {
   const mark = L.marker(onMap(place), {
-    icon: L.divIcon({ className: `map-handle ${className}`, html: '', iconSize: [SIDE_PX, SIDE_PX] }),
+    icon: L.divIcon({
+      className: `map-handle ${className}`,
+      html: '',
+      iconSize: [SIDE_PX, SIDE_PX],
+      iconAnchor: [SIDE_PX / 2, SIDE_PX / 2 + (className === 'whole' ? BESIDE_PX : 0)],
+    }),
     draggable: true,
     title,
     alt: title,
@@ -161,8 +170,9 @@ function arrow(event: KeyboardEvent, nudge: (by: PlanPoint) => void): void {
 
 function halfways({ ring, closed, grows, name }: Shape, events: HandleEvents): L.Marker[] {
   if (!grows || ring.length < 2) return []
-  return ring.slice(0, closed ? undefined : -1).map((place, at) => {
+  return ring.slice(0, closed ? undefined : -1).flatMap((place, at) => {
     const next = ring[(at + 1) % ring.length] ?? place
+    if (Math.hypot(next.eastM - place.eastM, next.northM - place.northM) < events.apartM) return []
     const put = (to: PlanPoint) => events.reshaped([...ring.slice(0, at + 1), to, ...ring.slice(at + 1)])
     const mark = L.marker(onMap(middleOf([place, next])), {
       icon: L.divIcon({ className: 'map-handle halfway', html: '', iconSize: [SIDE_PX, SIDE_PX] }),
@@ -184,6 +194,12 @@ const moved = (place: PlanPoint, by: PlanPoint): PlanPoint => ({
   eastM: Math.round((place.eastM + by.eastM) * 100) / 100,
   northM: Math.round((place.northM + by.northM) * 100) / 100,
 })
+
+/** Middle of the northern edge of the box around a shape. */
+function topOf(ring: readonly PlanPoint[]): PlanPoint {
+  const { westM, eastM, northM } = boxAround(ring)
+  return { eastM: (westM + eastM) / 2, northM }
+}
 
 function middleOf(ring: readonly PlanPoint[]): PlanPoint {
   const sum = ring.reduce(

@@ -18,7 +18,7 @@ export type MapLayer = (typeof mapLayers)[number]['id']
 /** What is picked, and who is told of the next. */
 export interface ZonePick {
   readonly picked: string | undefined
-  readonly pick: (zoneId: string) => void
+  readonly pick: ((zoneId: string) => void) | undefined
 }
 
 /** Everything of the plan that is drawn under the editing marks, besides levels and backdrop. */
@@ -69,9 +69,11 @@ function zoneLayers({ zones }: PlanView, { picked, pick }: ZonePick): L.Layer[] 
     const outline = L.polygon(lineOnMap(zone.ring), { className: `map-zone${own}`, interactive: false })
     const label = L.marker(outline.getBounds().getCenter(), {
       icon: L.divIcon({ className: `map-letter${own}`, html: zone.letter, iconSize: [26, 26] }),
-      title: `Zone ${zone.letter}`,
-      alt: `Zone ${zone.letter}`,
-    }).on('click', () => pick(zone.id))
+      ...(pick
+        ? { title: `Zone ${zone.letter}`, alt: `Zone ${zone.letter}` }
+        : { interactive: false, keyboard: false }),
+    })
+    if (pick) label.on('click', () => pick(zone.id))
     return [outline, label]
   })
 }
