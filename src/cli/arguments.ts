@@ -15,6 +15,9 @@ export interface Arguments {
 
 const textOptions = [
   'out',
+  'at',
+  'from',
+  'interval',
   'plants',
   'plant',
   'region',

@@ -1,8 +1,10 @@
 import { plainText, groundAnswer, holdAnswer, mowAnswer, sunAnswer, waterAnswer, type Answer } from '#report'
 import type { Findings, Plan } from '#plan'
+import { aroundLines } from './assess-around'
 import { coverLines } from './assess-cover'
 import { plantingLines } from './assess-planting'
 import { monthLines } from './assess-months'
+import { surveyLines } from './assess-survey'
 import { zoneLines } from './assess-zones'
 import { heading, plain, wrapped } from './text-layout'
 
@@ -13,6 +15,9 @@ export function assessText(plan: Plan, findings: Findings): string {
     ...(plan.note === undefined ? [] : wrapped(plan.note)),
     ...heading('First figures'),
     ...firstFigures(plan, findings),
+    ...heading('The ground and what lies around'),
+    ...aroundLines(plan, findings),
+    ...surveyLines(findings),
     ...heading('To settle first'),
     ...settleLines(findings),
     ...heading('Zones, from the top down'),

@@ -1,6 +1,6 @@
 import { writeGeoTiff } from '#files'
-import { drawLayer, layers, writeAsciiGrid } from '#io'
-import { openPlan } from '#plan'
+import { drawLayer, layers, writeAsciiGrid, type Layer, type LayerOptions } from '#io'
+import { openPlan, type Plan } from '#plan'
 import type { Arguments } from './arguments'
 import { complainOf, readText, writeBytes, writeText, type Console } from './console'
 import { exitCodes, UsageError } from './exit'
@@ -20,7 +20,7 @@ export function layer(given: Arguments, console: Console): number {
     throw new UsageError(`There is no layer “${name}”. Known: ${layers.map((one) => one.name).join(', ')}.`)
   const options = layerOptions(given, found)
   const opened = openPlan(readText(file))
-  const drawn = opened.ok ? drawLayer(found, opened.value, options) : opened
+  const drawn = opened.ok ? drawnOf(found, opened.value, options) : opened
   if (!drawn.ok) return complainOf(drawn.problems, console)
   const { surface, values } = drawn.value
   const { frame, share } = surface
@@ -33,6 +33,20 @@ export function layer(given: Arguments, console: Console): number {
 
 /** Value that stands for no ground in a GeoTIFF, as in an ASCII grid. */
 const NO_DATA = -9999
+
+function drawnOf(found: Layer, plan: Plan, options: LayerOptions): ReturnType<typeof drawLayer> {
+  if (found.needsViewpoint) refuseUnknownViewpoint(plan, options.from)
+  return drawLayer(found, plan, options)
+}
+
+function refuseUnknownViewpoint({ survey }: Plan, name: string | undefined): void {
+  const known = survey.viewpoints ?? []
+  if (known.some((one) => one.name === name || one.id === name)) return
+  const names = known.map((one) => `“${one.name}”`).join(', ')
+  throw new UsageError(
+    `The plan has no viewpoint “${name ?? ''}”. ${names ? `Known: ${names}.` : 'It has none.'}`,
+  )
+}
 
 function layerList(): string {
   const widest = Math.max(...layers.map(({ name }) => name.length))

@@ -5,6 +5,7 @@ import { bearing } from './command-bearing'
 import { book } from './command-book'
 import { calendar } from './command-calendar'
 import { check } from './command-check'
+import { contours } from './command-contours'
 import { layer } from './command-layer'
 import { start } from './command-new'
 import { read } from './command-read'
@@ -13,6 +14,7 @@ import { schedule } from './command-schedule'
 import { schema } from './command-schema'
 import { sheet } from './command-sheet'
 import { spot } from './command-spot'
+import { trace } from './command-trace'
 import type { Console } from './console'
 import { surveyOptions } from './survey-file'
 
@@ -44,7 +46,9 @@ const starts = [
 export const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
   ['assess', { run: assess, takes: ['json', 'without-layers', 'out'], words: 1 }],
   ['spot', { run: spot, takes: spotOptions, words: 1 }],
-  ['layer', { run: layer, takes: ['list', 'out', 'radius', ...sunOptions], words: 2 }],
+  ['layer', { run: layer, takes: ['list', 'out', 'radius', 'from', ...sunOptions], words: 2 }],
+  ['trace', { run: trace, takes: ['at', 'json'], words: 1 }],
+  ['contours', { run: contours, takes: ['interval', 'out'], words: 1 }],
   ['report', { run: report, takes: ['out'], words: 1 }],
   ['calendar', { run: calendar, takes: ['year', 'out'], words: 1 }],
   ['schedule', { run: schedule, takes: ['out'], words: 2 }],

@@ -4,16 +4,20 @@ import type { Arguments } from './arguments'
 import { UsageError } from './exit'
 
 /** What the command line asks of a layer; complains when it asks for something strange. */
-export function layerOptions(given: Arguments, { name, needsAzimuth }: Layer): LayerOptions {
+export function layerOptions(given: Arguments, { name, needsAzimuth, needsViewpoint }: Layer): LayerOptions {
   const sky = given.text('sky')
   if (sky !== undefined && sky !== 'clear')
     throw new UsageError(`--sky is clear, the only sky that the layers of a day know; not “${sky}”.`)
   const azimuthDeg = ranged(given, 'azimuth', [0, 360])
   if (needsAzimuth && azimuthDeg === undefined)
     throw new UsageError(`${name} needs --azimuth DEG, the direction looked towards, 0 north, 90 east.`)
+  const from = given.text('from')
+  if (needsViewpoint && from === undefined)
+    throw new UsageError(`${name} needs --from NAME, a viewpoint of the plan.`)
   const date = given.text('date')
   return known({
     azimuthDeg,
+    from,
     radiusCells: ranged(given, 'radius', [1, 1000]),
     dayOfYear: date === undefined ? undefined : dayOfYear(date),
     linke: ranged(given, 'linke', [1, 8]),
@@ -22,7 +26,7 @@ export function layerOptions(given: Arguments, { name, needsAzimuth }: Layer): L
 }
 
 /** The entries that were given. */
-function known(entries: Readonly<Record<keyof LayerOptions, number | undefined>>): LayerOptions {
+function known(entries: Readonly<Record<keyof LayerOptions, number | string | undefined>>): LayerOptions {
   return Object.fromEntries(Object.entries(entries).filter(([, value]) => value !== undefined))
 }
 

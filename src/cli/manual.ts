@@ -37,10 +37,20 @@ USE
       One grid as an ESRI ASCII grid. The layers of a day (sun-hours, beam, diffuse, reflected, global)
       and sun-ratio are of midsummer unless --date MM-DD says otherwise; --linke 1..8 is the haze of the
       air, --albedo 0..1 what the ground throws back, and --sky clear the only sky there is.
+      seen needs --from NAME, a viewpoint of the plan.
       horizon needs --azimuth DEG, 0 north, 90 east. tpi takes --radius CELLS, 1 or more.
       Layers of the ground alone, from level to relative-position, are quick on large plots too.
   lynchet layer --list
       Every layer with its unit and method.
+
+  lynchet trace PLAN --at EAST,NORTH [--json]
+      The ground at one place, in metres east and north of the plot's origin: level and gradient with
+      their errors, the way a drop takes from there and where it ends, the steepest line through it, and
+      the ground that drains through it.
+
+  lynchet contours PLAN [--interval M] [--out F.geojson]
+      Contours as GeoJSON, in the plot's own metres and not in degrees, as the file says. The interval is
+      1, 2, 2.5 or 5 by a power of ten, chosen by the fall, when left out.
 
   lynchet report PLAN --out F.html
       The report to print or hand over, in one file.

@@ -24,6 +24,7 @@ export function findingsJson(plan: Plan, findings: Findings, options: { readonly
     accuracy: findings.accuracy.from,
     section: findings.terrain.section,
     sights: findings.sights,
+    around: findings.around,
     climate: findings.climate,
     openLevel: findings.sun.openLevel,
     soils: findings.soils,
@@ -75,7 +76,7 @@ function layerBodies(plan: Plan, findings: Findings) {
   const { frame, share } = findings.surface
   const ground = groundOf(plan, findings.surface)
   return layers
-    .filter(({ needsAzimuth }) => !needsAzimuth)
+    .filter(({ needsAzimuth, needsViewpoint }) => !needsAzimuth && !needsViewpoint)
     .map((layer) => ({
       ...layer,
       ...frame,

@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { accountSchema } from './account.schema'
+import { aroundSchema, placeSchema } from './findings-around.schema'
 import { accuracySchema } from './findings-accuracy.schema'
 import { figure } from './figure'
 import { careSchema } from './findings-care.schema'
@@ -25,6 +26,7 @@ const settlement = z.strictObject({
     unit: 'm plan from the top edge',
     decimals: 2,
   }).nullable(),
+  at: placeSchema.nullable().describe('where in plan, null when a zone, the section or nothing says it'),
   source: z.string().describe('key of sources'),
 })
 
@@ -56,6 +58,7 @@ export const findingsSchema = z.strictObject({
   surface: surfaceSchema,
   accuracy: accuracySchema.describe('what the errors of level and slope were reckoned from'),
   section: sectionSchema,
+  around: aroundSchema,
   sights: z.array(sightSchema).describe('what each house at the top sees of the slope'),
   climate: climateFindingsSchema,
   openLevel: openLevelSchema,

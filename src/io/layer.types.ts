@@ -44,6 +44,8 @@ export type Layer = LayerWords &
   (FoundRow | DrawnRow) & {
     /** True when it looks in a direction that must be given. */
     readonly needsAzimuth: boolean
+    /** True when it looks from a viewpoint that must be named. */
+    readonly needsViewpoint: boolean
   }
 
 /** What a person may ask of a layer. */
@@ -52,4 +54,6 @@ export interface LayerOptions extends SunOptions {
   readonly azimuthDeg?: number
   /** Radius of the window that a cell is compared with [cells]. */
   readonly radiusCells?: number
+  /** Name or id of the viewpoint looked from. */
+  readonly from?: string
 }

@@ -1,5 +1,6 @@
 import { horizonOf } from '#core/sun'
 import { accuracyRows } from './accuracy-layers'
+import { aroundRows, seenRow } from './around-layers'
 import { groundRows } from './ground-layers'
 import type { GroundRow, Layer, LayerRow } from './layer.types'
 import { dayLayer, sunRatioLayer } from './sun-layers'
@@ -83,11 +84,15 @@ const horizonRow: GroundRow = {
   },
 }
 
+/** A layer that asks for nothing. */
+const plain = { needsAzimuth: false, needsViewpoint: false } as const
+
 /** Every grid that can be written out. */
 export const layers: readonly Layer[] = [
-  ...[...groundRows, ...accuracyRows, ...sunRows].map((row) => ({ ...row, needsAzimuth: false })),
-  { ...horizonRow, needsAzimuth: true },
-  ...zoneRows.map((row) => ({ ...row, needsAzimuth: false })),
+  ...[...groundRows, ...aroundRows, ...accuracyRows, ...sunRows].map((row) => ({ ...row, ...plain })),
+  { ...horizonRow, ...plain, needsAzimuth: true },
+  { ...seenRow, ...plain, needsViewpoint: true },
+  ...zoneRows.map((row) => ({ ...row, ...plain })),
 ]
 
 /** A layer's values in rows for JSON: null outside the plot. */

@@ -37,7 +37,7 @@ export function aroundStage(plan: Plan, ground: AroundGround, memory: StageMemor
 
 function aroundOf({ survey }: Plan, { surface, terrain, accuracy }: AroundGround): Around {
   const leastHollowM = SURE_ERRORS * accuracy.from.levelSdM
-  const blocks = survey.obstacles.flatMap(sightBlock)
+  const blocks = sightBlocks({ survey })
   return {
     hollows: hollowsOf(surface, terrain.filledM, leastHollowM),
     leastHollowM,
@@ -46,6 +46,11 @@ function aroundOf({ survey }: Plan, { surface, terrain, accuracy }: AroundGround
     views: (survey.viewpoints ?? []).map((from) => seenFrom(surface, terrain, from, blocks)),
     namedPosition: namedPositionOf(surface, terrain),
   }
+}
+
+/** What stands on a plan that one cannot look through. */
+export function sightBlocks({ survey }: Pick<Plan, 'survey'>): readonly SightBlock[] {
+  return survey.obstacles.flatMap(sightBlock)
 }
 
 const isHouseOutline = ({ kind, ring }: Obstacle): boolean => kind === 'house' && ring.length >= LEAST_CORNERS

@@ -3,6 +3,7 @@ export type { Backdrop, Beyond, Obstacle, Viewpoint } from './plan-survey.schema
 export { openPlan, savePlan } from './open'
 export { distanceKm, nearestPlace, newPlan, type PlanStart } from './new-plan'
 export { problemsOf } from './problems'
+export { sightBlocks } from './around-stage'
 export { sheddingBeyond } from './shedding-beyond'
 export { plotSurface } from './plot-surface'
 export { toDerive } from './to-derive'

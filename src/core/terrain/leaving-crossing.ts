@@ -10,6 +10,9 @@ export interface Crossing {
   readonly over: 'boundary' | 'hole'
 }
 
+/** A step that begins on a side does not cross it [share of the step]: rounding. */
+const ON_SIDE = 1e-9
+
 /**
  * The first place where a straight step crosses the boundary or the edge of a hole.
  *
@@ -53,7 +56,7 @@ function firstCrossing(ring: Ring, from: PlanPoint, to: PlanPoint): number | und
     const [east, north] = [start.eastM - from.eastM, start.northM - from.northM]
     const share = (east * sideNorth - north * sideEast) / turn
     const along = (east * stepNorth - north * stepEast) / turn
-    if (share >= 0 && share <= 1 && along >= 0 && along <= 1) least = Math.min(least ?? 1, share)
+    if (share > ON_SIDE && share <= 1 && along >= 0 && along <= 1) least = Math.min(least ?? 1, share)
   }
   return least
 }
