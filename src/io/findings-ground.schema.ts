@@ -25,6 +25,14 @@ export const frameSchema = z.strictObject({
   southM: figure('north of the south edge', { unit: 'm', decimals: 6 }),
 })
 
+const surfaceNote = z.strictObject({
+  kind: z
+    .enum(['merged', 'left-out', 'snapped', 'split', 'outlier', 'spike', 'disagreement', 'overlap'])
+    .describe('what was done, or what is doubted'),
+  what: z.string().describe('in a sentence, with the row or line'),
+  at: z.strictObject({ eastM: east, northM: north }).nullable().describe('where; null for the whole survey'),
+})
+
 export const surfaceSchema = z.strictObject({
   frame: frameSchema,
   highestM: figure('highest measured level', { unit: 'm', decimals: 3 }),
@@ -35,6 +43,8 @@ export const surfaceSchema = z.strictObject({
     decimals: 2,
   }).nullable(),
   boundary: ringSchema,
+  holes: z.array(ringSchema).describe('parts of the plot that are no ground'),
+  notes: z.array(surfaceNote).describe('what was changed or looks odd while the surface was made'),
 })
 
 const station = z.strictObject({

@@ -15,14 +15,16 @@ export function samePlaces(points: readonly PlanPoint[], toleranceM: number): In
   points.forEach((point, at) => {
     const [east, north] = [Math.floor(point.eastM / toleranceM), Math.floor(point.northM / toleranceM)]
     let exact = false
-    for (let bucket = 0; bucket < 9; bucket++) {
-      const key = keyOf(east + (bucket % 3) - 1, north + Math.floor(bucket / 3) - 1)
-      for (const other of buckets.get(key) ?? []) {
-        const gapM = distanceM(point, points[other]!)
-        if (gapM <= toleranceM) join(group, at, other)
-        exact ||= gapM === 0
+    for (let beside = -1; beside <= 1; beside++)
+      for (let above = -1; above <= 1; above++) {
+        const bucket = buckets.get(keyOf(east + beside, north + above))
+        if (bucket === undefined) continue
+        for (const other of bucket) {
+          const gapM = distanceM(point, points[other]!)
+          if (gapM <= toleranceM) join(group, at, other)
+          exact ||= gapM === 0
+        }
       }
-    }
     if (exact) return
     const own = keyOf(east, north)
     const bucket = buckets.get(own)

@@ -146,6 +146,7 @@ function joinedPlace(held: readonly GroundPlace[]): GroundPlace {
 const TOLD_SHIFT_M = 1e-6
 
 function joinNotes(held: readonly GroundPlace[], place: GroundPlace): SurfaceNote[] {
+  if (held.length === 1) return []
   const { eastM, northM, levelM } = place
   const at = { eastM, northM }
   return held.flatMap((one): SurfaceNote[] => {

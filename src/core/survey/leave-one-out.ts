@@ -46,14 +46,14 @@ export function leaveOneOutM(
   const { along } = fellows
   const around = seenFrom(points, here, fellows.neighbours)
   const plane = planeOf(around)
-  const inLine = along && between(seenFrom(points, here, along), FELLOWS_DEG, plane)
-  if (inLine?.length === 0) return undefined
-  const rises = [
-    ...(inLine ?? []),
-    ...between(around, OPPOSITE_DEG, plane),
-    ...(plane ? [plane.riseM] : []),
-    ...fellows.beyond.flatMap((corners) => carriedOver(seenFrom(points, here, corners)) ?? []),
-  ]
+  const rises: number[] = []
+  if (along) {
+    addBetween(rises, seenFrom(points, here, along), FELLOWS_DEG, plane)
+    if (rises.length === 0) return undefined
+  }
+  addBetween(rises, around, OPPOSITE_DEG, plane)
+  if (plane) rises.push(plane.riseM)
+  for (const corners of fellows.beyond) addCarriedOver(rises, seenFrom(points, here, corners))
   if (rises.length === 0) return undefined
   return -rises.reduce((least, riseM) => (Math.abs(riseM) < Math.abs(least) ? riseM : least))
 }
@@ -74,60 +74,81 @@ interface SeenPlane {
 }
 
 function seenFrom(points: readonly LevelPoint[], here: LevelPoint, others: ArrayLike<number>): Seen[] {
-  return Array.from(others, (other) => {
-    const { eastM, northM, levelM } = points[other]!
+  const seen: Seen[] = []
+  for (let at = 0; at < others.length; at++) {
+    const { eastM, northM, levelM } = points[others[at]!]!
     const [x, y] = [eastM - here.eastM, northM - here.northM]
-    return { x, y, distanceM: Math.hypot(x, y), riseM: levelM - here.levelM }
-  })
+    seen.push({ x, y, distanceM: Math.hypot(x, y), riseM: levelM - here.levelM })
+  }
+  if (seen.length <= MOST_NEIGHBOURS) return seen
+  return seen
     .sort((one, other) => one.distanceM - other.distanceM || one.riseM - other.riseM)
     .slice(0, MOST_NEIGHBOURS)
 }
 
 // What each two neighbours with the point between them say of its place; what it lies beside their line follows the plane.
-function between(seen: readonly Seen[], leastDeg: number, plane: SeenPlane | undefined): number[] {
+function addBetween(
+  rises: number[],
+  seen: readonly Seen[],
+  leastDeg: number,
+  plane: SeenPlane | undefined,
+): void {
   const mostCosine = Math.cos((leastDeg * Math.PI) / 180) + Number.EPSILON * 4
-  return seen.flatMap((one, at) =>
-    seen.slice(at + 1).flatMap((other) => {
-      const cosine = (one.x * other.x + one.y * other.y) / (one.distanceM * other.distanceM)
-      if (cosine > mostCosine) return []
+  const [eastGradient, northGradient] = [plane?.eastGradient ?? 0, plane?.northGradient ?? 0]
+  for (let at = 0; at < seen.length; at++) {
+    const one = seen[at]!
+    for (let after = at + 1; after < seen.length; after++) {
+      const other = seen[after]!
+      if (one.x * other.x + one.y * other.y > mostCosine * one.distanceM * other.distanceM) continue
       const share = one.distanceM / (one.distanceM + other.distanceM)
-      const mix = (from: number, to: number) => from + share * (to - from)
-      const [x, y] = [mix(one.x, other.x), mix(one.y, other.y)]
-      const aside = plane ? plane.eastGradient * x + plane.northGradient * y : 0
-      return [mix(one.riseM, other.riseM) - aside]
-    }),
-  )
+      const x = one.x + share * (other.x - one.x)
+      const y = one.y + share * (other.y - one.y)
+      const riseM = one.riseM + share * (other.riseM - one.riseM)
+      rises.push(riseM - eastGradient * x - northGradient * y)
+    }
+  }
 }
 
 // The plane nearest to the neighbours, each weighted by the inverse square of its distance.
 function planeOf(seen: readonly Seen[]): SeenPlane | undefined {
   if (seen.length < 3) return undefined
-  const weights = seen.map(({ distanceM }) => 1 / distanceM ** 2)
-  const total = weights.reduce((sum, weight) => sum + weight, 0)
-  const mean = (of: (one: Seen) => number) =>
-    seen.reduce((sum, one, at) => sum + weights[at]! * of(one), 0) / total
-  const [middleX, middleY, middleRiseM] = [mean(({ x }) => x), mean(({ y }) => y), mean(({ riseM }) => riseM)]
-  const spread = (of: (dx: number, dy: number, rise: number) => number) =>
-    mean(({ x, y, riseM }) => of(x - middleX, y - middleY, riseM - middleRiseM))
-  const [xx, xy, yy] = [spread((x) => x * x), spread((x, y) => x * y), spread((_, y) => y * y)]
-  const [xz, yz] = [spread((x, _, z) => x * z), spread((_, y, z) => y * z)]
+  const middle = middleOf(seen)
+  let [xx, xy, yy, xz, yz] = [0, 0, 0, 0, 0]
+  for (const { x, y, riseM, distanceM } of seen) {
+    const weight = 1 / distanceM ** 2
+    const [dx, dy, dz] = [x - middle.x, y - middle.y, riseM - middle.riseM]
+    xx += weight * dx * dx
+    xy += weight * dx * dy
+    yy += weight * dy * dy
+    xz += weight * dx * dz
+    yz += weight * dy * dz
+  }
   const determinant = xx * yy - xy * xy
   if (!(determinant > LEAST_SPREAD * (xx + yy) ** 2)) return undefined
   const eastGradient = (xz * yy - yz * xy) / determinant
   const northGradient = (yz * xx - xz * xy) / determinant
-  return {
-    riseM: middleRiseM - eastGradient * middleX - northGradient * middleY,
-    eastGradient,
-    northGradient,
+  const riseM = middle.riseM - eastGradient * middle.x - northGradient * middle.y
+  return { riseM, eastGradient, northGradient }
+}
+
+function middleOf(seen: readonly Seen[]) {
+  let [total, sumX, sumY, sumRise] = [0, 0, 0, 0]
+  for (const { x, y, riseM, distanceM } of seen) {
+    const weight = 1 / distanceM ** 2
+    total += weight
+    sumX += weight * x
+    sumY += weight * y
+    sumRise += weight * riseM
   }
+  return { x: sumX / total, y: sumY / total, riseM: sumRise / total }
 }
 
 // The plane of a triangle carried to the point, unless that is too far for so small a triangle.
-function carriedOver(corners: readonly Seen[]): number | undefined {
-  const [a, b, c] = corners
-  if (!a || !b || !c) return undefined
+function addCarriedOver(rises: number[], [a, b, c]: readonly Seen[]): void {
+  if (!a || !b || !c) return
   const doubled = (b.x - a.x) * (c.y - a.y) - (c.x - a.x) * (b.y - a.y)
-  const shares = [b.x * c.y - c.x * b.y, c.x * a.y - a.x * c.y, a.x * b.y - b.x * a.y]
-  if (shares.some((share) => !(Math.abs(share) <= MOST_REACH * Math.abs(doubled)))) return undefined
-  return (shares[0]! * a.riseM + shares[1]! * b.riseM + shares[2]! * c.riseM) / doubled
+  const most = MOST_REACH * Math.abs(doubled)
+  const [ofA, ofB, ofC] = [b.x * c.y - c.x * b.y, c.x * a.y - a.x * c.y, a.x * b.y - b.x * a.y]
+  if (!(Math.max(Math.abs(ofA), Math.abs(ofB), Math.abs(ofC)) <= most) || most === 0) return
+  rises.push((ofA * a.riseM + ofB * b.riseM + ofC * c.riseM) / doubled)
 }

@@ -30,7 +30,8 @@ export function robustScale(values: Float64Array): RobustScale {
  * @returns modified z-score [1], negative below the middle; infinite where the spread is 0 and the value is not the middle
  * @see Iglewicz and Hoaglin 1993, How to Detect and Handle Outliers, ASQC Quality Press
  */
-export function modifiedZ(value: number, { middle, spread }: RobustScale): number {
+export function modifiedZ(value: number, scale: RobustScale): number {
+  const { middle, spread } = scale
   return value === middle ? 0 : (NORMAL_SHARE * (value - middle)) / spread
 }
 

@@ -31,8 +31,9 @@ const BREAK_CODE = /\b(top|crest|toe|foot|bot|bottom|ridge|edge|brk|break|kerb|w
 export function outlierNotes(rows: LevelsSurvey['points'], net: LineNet): SurfaceNote[] {
   const { points } = net.tin
   const gapOf = gapsWithout(rows, net)
+  const found = new Set<number>()
   const judged = net.places.flatMap(({ rows: own }, point): Judged[] => {
-    const gapM = own.length > 0 ? gapOf(point, new Set()) : undefined
+    const gapM = own.length > 0 ? gapOf(point, found) : undefined
     return gapM === undefined ? [] : [{ point, gapM }]
   })
   if (judged.length < LEAST_POINTS) return []
@@ -43,7 +44,6 @@ export function outlierNotes(rows: LevelsSurvey['points'], net: LineNet): Surfac
     .filter(({ gapM }) => standsOut(gapM))
     .sort((one, other) => Math.abs(other.gapM) - Math.abs(one.gapM) || one.point - other.point)
   // A wrong level makes its neighbours look wrong: the worst is taken first and the rest judged again without it.
-  const found = new Set<number>()
   return suspects.flatMap(({ point }) => {
     const gapM = gapOf(point, found)
     if (!standsOut(gapM)) return []
@@ -63,11 +63,13 @@ function gapsWithout(rows: LevelsSurvey['points'], net: LineNet) {
   const along = alongOf(rows, net)
   return (point: number, without: ReadonlySet<number>): number | undefined => {
     const asked = (other: number) => !without.has(other)
-    const neighbours = Array.from(of(point)).filter(asked)
+    const all = of(point)
+    const fellows = { neighbours: all, along: along(point, all), beyond: beyond(point) }
+    if (without.size === 0) return leaveOneOutM(net.tin.points, point, fellows)
     return leaveOneOutM(net.tin.points, point, {
-      neighbours,
-      along: along(point, neighbours)?.filter(asked),
-      beyond: beyond(point).filter((corners) => corners.every(asked)),
+      neighbours: Array.from(all).filter(asked),
+      along: fellows.along?.filter(asked),
+      beyond: fellows.beyond.filter((corners) => corners.every(asked)),
     })
   }
 }
@@ -95,11 +97,16 @@ function alongOf(rows: LevelsSurvey['points'], { pieces, places }: LineNet) {
     add(from, to)
     add(to, from)
   }
-  const codeOf = (point: number) =>
-    places[point]?.rows.flatMap((row) => rows[row]?.code ?? []).find((code) => BREAK_CODE.test(code))
+  const codes = rows.some(({ code }) => code !== undefined)
+    ? places.map(({ rows: own }) => breakCode(rows, own))
+    : undefined
   return (point: number, neighbours: ArrayLike<number>): readonly number[] | undefined => {
-    const code = codeOf(point)
+    const code = codes?.[point]
     if (code === undefined) return onLine.get(point)
-    return onLine.get(point) ?? Array.from(neighbours).filter((other) => codeOf(other) === code)
+    return onLine.get(point) ?? Array.from(neighbours).filter((other) => codes?.[other] === code)
   }
+}
+
+function breakCode(rows: LevelsSurvey['points'], own: readonly number[]): string | undefined {
+  return own.flatMap((row) => rows[row]?.code ?? []).find((code) => BREAK_CODE.test(code))
 }

@@ -35,6 +35,18 @@ export function plotHoles(drawn: readonly Ring[], boundary: Ring): PlotHoles {
   return { holes, notes, problems }
 }
 
+/**
+ * What is wrong with the holes of a drawn plot.
+ *
+ * @param drawn - holes as drawn [m]
+ * @param boundary - outline of the plot as drawn [m]
+ * @returns every problem; none when the boundary itself is unsound, which is told elsewhere
+ */
+export function holeProblems(drawn: readonly Ring[], boundary: Ring): readonly Problem[] {
+  const outline = cleanRing(boundary, 'the boundary')
+  return shapeProblem(outline) ? [] : plotHoles(drawn, outline.ring).problems
+}
+
 function nameOf(at: number): OutlineName {
   return { where: `survey.holes[${at}]`, what: `Hole ${at + 1}` }
 }

@@ -141,11 +141,11 @@ describe('islands of a grid', () => {
 describe('cells', () => {
   it('exact solution: a grid of 1000 × 1000 keeps its cells, a larger one is joined and says so', () => {
     const large = { ...plain, columns: 1000, rows: 1000, levelsM: new Array<number>(1e6).fill(2) }
-    const surface = surfaceOf(large as GroundSurvey)
+    const surface = surfaceOf(large)
     expect([surface.frame.columns, surface.frame.rows, surface.frame.cellM]).toEqual([1000, 1000, 2])
     expect(surface.notes).toEqual([])
     const larger = { ...plain, columns: 1002, rows: 1000, levelsM: new Array<number>(1_002_000).fill(2) }
-    const joined = surfaceOf(larger as GroundSurvey)
+    const joined = surfaceOf(larger)
     expect([joined.frame.columns, joined.frame.rows, joined.frame.cellM]).toEqual([501, 500, 4])
     expect(said(joined, 'merged')[0]).toContain('blocks of 2 × 2 are joined to cells of 4 m')
   })

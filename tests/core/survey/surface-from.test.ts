@@ -168,7 +168,7 @@ describe('levels', () => {
     const close = Array.from({ length: 40_000 }, (_, at) => point(at % 200, Math.floor(at / 200)))
     const { frame } = surface({ kind: 'levels', points: close })
     expect(frame.cellM).toBe(1)
-  })
+  }, 60_000)
 
   it('names both rows of one place with two levels', () => {
     const twice = [...points, { eastM: 12, northM: 11, levelM: 3, mark: 'A7' }]
