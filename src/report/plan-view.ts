@@ -3,6 +3,7 @@ import type { PlanPoint } from '#core/geometry'
 import type { Surface } from '#core/survey'
 import type { Findings, Plan } from '#plan'
 import { planMarked } from './plan-marked'
+import { planWater } from './plan-water'
 import type { ContourLine, Hachure, PlanView } from './section-view.types'
 
 /** Level differences between contours that a reader expects [m]. */
@@ -43,6 +44,7 @@ export function planView(plan: Plan, findings: Findings): PlanView {
     contourStepM: stepM,
     hachures: hachuresOf(findings),
     marked: planMarked(plan, surface.boundary),
+    water: planWater(findings),
   }
 }
 

@@ -145,6 +145,22 @@ export interface PlanView {
   readonly contourStepM: number
   readonly hachures: readonly Hachure[]
   readonly marked: PlanMarked
+  readonly water: PlanWater
+}
+
+/** Where water stands on the plot, and where it leaves. */
+export interface PlanWater {
+  readonly hollows: readonly Ring[]
+  readonly leaving: readonly WaterGoing[]
+}
+
+/** Water going over the boundary. */
+export interface WaterGoing {
+  readonly at: PlanPoint
+  /** Straight out of the plot, clockwise from true north [°]. */
+  readonly towardsDeg: number
+  /** Its share of the whole plot's, 0 to 1. */
+  readonly share: number
 }
 
 /** What was measured and marked in plan. */

@@ -48,6 +48,7 @@ function* plans() {
         beyond: [],
         backdrop: undefined,
       },
+      water: { hollows: [], leaving: [] },
     }
     const size = { widthPx: Math.round(240 + random() * 500), heightPx: Math.round(200 + random() * 200) }
     const scale = planScale(view, size, random() < 0.7)
