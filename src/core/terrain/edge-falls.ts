@@ -1,4 +1,12 @@
-import { cellAt, cellCentre, sides, signedAreaM2, type GridFrame, type PlanPoint } from '#core/geometry'
+import {
+  cellAt,
+  cellCentre,
+  distanceToSegmentM,
+  sides,
+  signedAreaM2,
+  type GridFrame,
+  type PlanPoint,
+} from '#core/geometry'
 import type { Surface } from '#core/survey'
 import type { Gradients } from './gradients'
 import { ALL_AROUND, type Neighbourhood } from './neighbours'
@@ -7,7 +15,7 @@ import { ALL_AROUND, type Neighbourhood } from './neighbours'
 const CROSSES_SIDE = Math.sin((20 * Math.PI) / 180)
 
 /** A side farther from a cell's centre than this is not the cell's own edge [cells]. */
-const NEAR_CELLS = 1.5
+const NEAR_CELLS = 1
 
 /** Ground flatter than this falls nowhere [m/m]. */
 const LEVEL_GRADIENT = 1e-9
@@ -130,25 +138,33 @@ function sidesNear(surface: Surface): Map<number, Side[]> {
       outNorth: (-turn * (to.eastM - from.eastM)) / lengthM,
     }
     const steps = Math.ceil((2 * lengthM) / frame.cellM)
-    for (let step = 0; step <= steps; step++)
-      enter(near, frame, side, {
-        eastM: from.eastM + (step / steps) * (to.eastM - from.eastM),
-        northM: from.northM + (step / steps) * (to.northM - from.northM),
-      })
+    for (let step = 0; step <= steps; step++) enter(near, frame, { side, from, to }, step / steps)
   }
   return near
 }
 
-function enter(near: Map<number, Side[]>, frame: GridFrame, side: Side, at: PlanPoint): void {
+/** A side with its ends. */
+interface Stretch {
+  readonly side: Side
+  readonly from: PlanPoint
+  readonly to: PlanPoint
+}
+
+// Gives the side to the cells around one place of it that lie near enough to it.
+function enter(near: Map<number, Side[]>, frame: GridFrame, { side, from, to }: Stretch, part: number): void {
+  const { cellM } = frame
+  const at = {
+    eastM: from.eastM + part * (to.eastM - from.eastM),
+    northM: from.northM + part * (to.northM - from.northM),
+  }
   for (let down = -1; down <= 1; down++)
     for (let east = -1; east <= 1; east++) {
-      const cell = cellAt(frame, {
-        eastM: at.eastM + east * frame.cellM,
-        northM: at.northM - down * frame.cellM,
-      })
+      const cell = cellAt(frame, { eastM: at.eastM + east * cellM, northM: at.northM - down * cellM })
       if (cell === undefined) continue
       const held = near.get(cell)
-      if (!held) near.set(cell, [side])
-      else if (held[held.length - 1] !== side) held.push(side)
+      if (held && held[held.length - 1] === side) continue
+      if (distanceToSegmentM(cellCentre(frame, cell), from, to) > NEAR_CELLS * cellM) continue
+      if (held) held.push(side)
+      else near.set(cell, [side])
     }
 }
