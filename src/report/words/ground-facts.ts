@@ -116,7 +116,7 @@ function leaving(plan: Plan, { around }: Findings): GroundFact[] {
 
 function views({ around }: Findings): GroundFact[] {
   return around.views.map(({ name, seenShare }) => ({
-    name: `From ${name}`,
+    name: `From the ${name.toLowerCase()}`,
     says: `${withUnit(seenShare * CM_PER_M, '%', 0)} of the plot is seen.`,
   }))
 }
