@@ -3,6 +3,7 @@ import assert from 'node:assert/strict'
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { axeFaults, newPage, openSite, overflowPx, root, settled } from './site.mjs'
+import { surveyTests } from './survey.mjs'
 
 if (!existsSync(join(root, 'dist/index.html'))) {
   console.error('dist/ is not built. Run: npm run build')
@@ -398,6 +399,8 @@ test('with no network the app opens again and answers', async (site) => {
   await ask(page, 'Where does the water go?')
   assert.match(await page.locator('.answer .says').innerText(), /rain a year/)
 })
+
+tests.push(...surveyTests)
 
 const site = await openSite()
 let [passed, failed] = [0, 0]
