@@ -1,7 +1,7 @@
 import type { ReducedLevelBook, ReducedLevelLine } from './reduced-book.types'
 
 /** A level at a place. */
-export interface MarkedLevel {
+interface MarkedLevel {
   readonly line: number
   readonly mark: string | undefined
   readonly eastM: number
