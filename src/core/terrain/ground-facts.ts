@@ -1,4 +1,5 @@
 import type { Surface } from '#core/survey'
+import { drainageOrder } from './drainage-order'
 import { edgeFalls } from './edge-falls'
 import { fillHollows } from './fill-hollows'
 import { flowShares } from './flow-shares'
@@ -70,7 +71,13 @@ export function groundFacts(surface: Surface, beyond: readonly SheddingStretch[]
   const steepness = once(() => slopeAspect(slopes()))
   const filled = once(() => fillHollows(levelM, hood()))
   const edge = once(() => edgeFalls(surface, hood(), slopes()))
-  const ways = once(() => ({ hood: hood(), filled: filled(), slopes: slopes(), leaves: edge().leaves }))
+  const ways = once(() => ({
+    hood: hood(),
+    filled: filled(),
+    slopes: slopes(),
+    leaves: edge().leaves,
+    order: drainageOrder(hood(), filled()),
+  }))
   const flow = once(() => flowShares(ways()))
   const drained = once(() => ({ filledM: filled().filledM, hood: hood(), flow: flow(), edge: edge() }))
   const heightM = once(() => heightAboveFootM(drained()))

@@ -83,11 +83,9 @@ function shareAside(outM: number, asideM: number): number {
  */
 export function spreadBetweenTwo(own: Float64Array, ground: FlowGround): Float64Array {
   const { hood, filled, leaves } = ground
-  const order = filled.risingOrder
   const passing = own.slice()
   const fall: Fall = { straight: 0, slanting: 1, share: 0, dropM: 0 }
-  for (let at = order.length - 1; at >= 0; at--) {
-    const cell = order[at]!
+  for (const cell of ground.order) {
     if (leaves[cell]) continue
     if (hood.around[cell] !== ALL_AROUND || filled.wayOut[cell]! > 0) handToOne(passing, ground, cell)
     else {

@@ -4,7 +4,7 @@ import { weighWays, type FlowGround } from './weigh-ways'
 /**
  * What passes through every cell when each hands all it has to its lower neighbours, more to the steeper.
  *
- * Cells are taken from the highest down, so that each has all it gets before it hands it on; no link is stored.
+ * Cells are taken in an order in which each has all it gets before it hands it on; no link is stored.
  *
  * @param own - what each cell has of its own [any unit]
  * @param ground - where water can go
@@ -13,11 +13,9 @@ import { weighWays, type FlowGround } from './weigh-ways'
  */
 export function spreadFlow(own: Float64Array, ground: FlowGround): Float64Array {
   const { offsets } = ground.hood
-  const order = ground.filled.risingOrder
   const passing = own.slice()
   const weights = new Float64Array(eightWays.length)
-  for (let at = order.length - 1; at >= 0; at--) {
-    const cell = order[at]!
+  for (const cell of ground.order) {
     const total = weighWays(weights, ground, cell)
     if (total <= 0) continue
     const handed = passing[cell]! / total

@@ -81,10 +81,8 @@ function descent({ east, north }: Gradients, cell: number, way: number): number 
  */
 export function handOn(own: Float64Array, ways: Int8Array, ground: FlowGround): Float64Array {
   const { offsets } = ground.hood
-  const order = ground.filled.risingOrder
   const passing = own.slice()
-  for (let at = order.length - 1; at >= 0; at--) {
-    const cell = order[at]!
+  for (const cell of ground.order) {
     const way = ways[cell]!
     if (way !== LEAVES) passing[cell + offsets[way]!]! += passing[cell]!
   }
