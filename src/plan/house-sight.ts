@@ -13,6 +13,8 @@ const OWN_HOUSE_M = 1
 /** What a house above the slope, or a viewpoint there, sees of it. */
 export interface HouseSight {
   readonly name: string
+  /** True when one looks from the house’s lower wall, for want of a viewpoint of its own. */
+  readonly fromWall: boolean
   /** Where the eye is, along the section [m from the top edge], negative above the plot, and its level [m]. */
   readonly eye: { readonly distanceM: number; readonly levelM: number }
   readonly hidden: readonly Stretch[]
@@ -29,12 +31,14 @@ export function houseSights(
 ): readonly HouseSight[] {
   const given = viewpoints.flatMap((from) => {
     const { alongM, asideM } = placeOn(section, from.at)
-    return Math.abs(asideM) <= ASIDE_M ? sightFrom(section, { name: from.name, alongM, eyeM: from.eyeM }) : []
+    return Math.abs(asideM) <= ASIDE_M
+      ? sightFrom(section, { name: from.name, fromWall: false, alongM, eyeM: from.eyeM })
+      : []
   })
   const houses = housesAlong(section, obstacles).flatMap(({ house, toM }) =>
     viewpoints.some(({ at }) => isAtHouse(at, house.ring))
       ? []
-      : sightFrom(section, { name: house.name, alongM: toM, eyeM: EYE_M }),
+      : sightFrom(section, { name: house.name, fromWall: true, alongM: toM, eyeM: EYE_M }),
   )
   return [...given, ...houses]
 }
@@ -47,12 +51,13 @@ function isAtHouse(at: PlanPoint, ring: Ring): boolean {
 
 interface SectionEye {
   readonly name: string
+  readonly fromWall: boolean
   readonly alongM: number
   readonly eyeM: number
 }
 
 // Nothing for an eye in the lower half, which looks up.
-function sightFrom(section: Section, { name, alongM, eyeM }: SectionEye): HouseSight[] {
+function sightFrom(section: Section, { name, fromWall, alongM, eyeM }: SectionEye): HouseSight[] {
   if (alongM > section.lengthM / 2) return []
   const ahead = section.stations.findIndex(({ distanceM }) => distanceM >= alongM)
   const next = section.stations[ahead]
@@ -61,7 +66,7 @@ function sightFrom(section: Section, { name, alongM, eyeM }: SectionEye): HouseS
   const spanM = next.distanceM - before.distanceM
   const share = spanM > 0 ? (alongM - before.distanceM) / spanM : 0
   const eye = { distanceM: alongM, levelM: before.levelM + share * (next.levelM - before.levelM) + eyeM }
-  return [{ name, eye, hidden: outOfSight(section, eye) }]
+  return [{ name, fromWall, eye, hidden: outOfSight(section, eye) }]
 }
 
 /** Whether the ground falls towards a house: one stands at or beyond the foot, or the person says so. */

@@ -40,10 +40,10 @@ function giveOrTake(slopeSdDeg: number): string {
   return slopeSdDeg < 0.5 ? '' : ` give or take ${withUnit(slopeSdDeg, '°', 0)}`
 }
 
-function sightWords({ name, hidden }: Findings['sights'][number]): string {
+function sightWords({ name, fromWall, hidden }: Findings['sights'][number]): string {
   const [first] = hidden
   return first
-    ? ` From the door of the ${name.toLowerCase()} the ground from ${withUnit(first.fromM, 'm', 0)} to ${withUnit(first.toM, 'm', 0)} is out of sight.`
+    ? ` From the ${fromWall ? 'door of the ' : ''}${name.toLowerCase()} the ground from ${withUnit(first.fromM, 'm', 0)} to ${withUnit(first.toM, 'm', 0)} is out of sight.`
     : ''
 }
 
