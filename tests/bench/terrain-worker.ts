@@ -1,7 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads'
 import type { Surface } from '#core/survey'
 import { groundFacts, terrainOf, type GroundFacts } from '#core/terrain'
-import { speedLevelsM, SPEED_SIDE_M } from './speed-grid'
+import { squareSurface } from './square-surface'
 
 /** One job: what is ready before the clock starts, and what is timed. */
 interface Job {
@@ -40,34 +40,6 @@ const jobs: readonly Job[] = [
   },
   { name: 'all facts of the terrain', before: () => undefined, run: (_facts, surface) => terrainOf(surface) },
 ]
-
-function squareSurface(side: number): Surface {
-  const levelM = speedLevelsM(side)
-  let [lowestM, highestM] = [Infinity, -Infinity]
-  for (const level of levelM) {
-    lowestM = Math.min(lowestM, level)
-    highestM = Math.max(highestM, level)
-  }
-  const corner = (eastM: number, northM: number) => ({ eastM, northM })
-  return {
-    frame: { columns: side, rows: side, cellM: SPEED_SIDE_M / side, westM: 0, southM: 0 },
-    levelM,
-    share: new Float64Array(side * side).fill(1),
-    boundary: [
-      corner(0, 0),
-      corner(SPEED_SIDE_M, 0),
-      corner(SPEED_SIDE_M, SPEED_SIDE_M),
-      corner(0, SPEED_SIDE_M),
-    ],
-    holes: [],
-    tin: undefined,
-    highestM,
-    lowestM,
-    fallM: highestM - lowestM,
-    facesDeg: undefined,
-    notes: [],
-  }
-}
 
 /** Processor time of the whole process so far [µs]: what else the machine does hardly touches it. */
 function processorUs(): number {
