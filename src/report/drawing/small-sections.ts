@@ -33,7 +33,10 @@ const ROOM = { leftPx: 34, rightPx: 70, overPx: 16, underPx: 38 }
 const EARTH_PX = 16
 
 /** A strip is not drawn taller than this; all are then drawn smaller together [px]. */
-const TALLEST_PX = 150
+const TALLEST_PX = 110
+
+/** Short sections are not blown up beyond this [px for a metre]. */
+const LARGEST_PX_PER_M = 24
 
 /** All further sections at one true scale, so that they can be compared. */
 export interface SmallSections {
@@ -51,7 +54,11 @@ export function smallSections(findings: Findings, widthPx: number): SmallSection
   const { sections } = findings
   const longestM = Math.max(0.1, ...sections.map(({ section }) => section.lengthM))
   const greatestFallM = Math.max(0.1, ...sections.map(fallOf))
-  const pxPerM = Math.min((widthPx - ROOM.leftPx - ROOM.rightPx) / longestM, TALLEST_PX / greatestFallM)
+  const pxPerM = Math.min(
+    (widthPx - ROOM.leftPx - ROOM.rightPx) / longestM,
+    TALLEST_PX / greatestFallM,
+    LARGEST_PX_PER_M,
+  )
   return { sections: sections.map((section) => laid(section, findings, pxPerM)), pxPerM }
 }
 
