@@ -1,6 +1,8 @@
 // @vitest-environment happy-dom
 import { mount } from '@vue/test-utils'
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
+import LevelTable from '../../src/app/components/LevelTable.vue'
+import LineTable from '../../src/app/components/LineTable.vue'
 import CornerTable from '../../src/app/components/CornerTable.vue'
 import NumberField from '../../src/app/components/NumberField.vue'
 import StationTable from '../../src/app/components/StationTable.vue'
@@ -93,6 +95,60 @@ describe('tables that can be edited', () => {
     expect(table.find('[aria-label="Take out corner 1"]').exists()).toBe(false)
     await table.findAll('button').at(2)?.trigger('click')
     expect(table.emitted('change')).toEqual([[[...ring, { eastM: 0, northM: 3 }]]])
+  })
+
+  it('what is being typed stays when something else arrives, and a refused figure goes back', async () => {
+    const table = mount(StationTable, { props: { stations } })
+    const box = table.find<HTMLInputElement>('[aria-label="Level of station 2, in metres"]')
+    box.element.value = '1.'
+    await box.trigger('input')
+    await table.setProps({ stations: [{ distanceM: 0, levelM: 4 }, ...stations.slice(1)] })
+    expect(box.element.value).toBe('1.')
+    await box.setValue('0.5')
+    await box.trigger('blur')
+    expect(table.emitted('change')).toHaveLength(1)
+    expect(box.element.value).toBe('1')
+  })
+
+  it('thousands of rows come a page at a time, notes stand under theirs', async () => {
+    const points = Array.from({ length: 5000 }, (_, row) => ({
+      mark: `L${row + 1}`,
+      eastM: row,
+      northM: 0,
+      levelM: 1,
+    }))
+    const notes = new Map([[1, ['It stands 2 m above its neighbours.']]])
+    const table = mount(LevelTable, { props: { points, notes, picked: undefined }, attachTo: document.body })
+    expect(table.findAll('tbody tr')).toHaveLength(26)
+    expect(table.find('.row-note').text()).toContain('2 m above its neighbours')
+    await table.find('#find-level').setValue('l4321')
+    await table.find('form').trigger('submit')
+    await vi.waitFor(() =>
+      expect(document.activeElement?.getAttribute('aria-label')).toBe('Mark of level L4321'),
+    )
+    await table.find('[aria-label="Level, m of level L4321"]').setValue('1,5')
+    expect(table.emitted('set')).toEqual([[4320, { levelM: 1.5 }]])
+    await table.find('#find-level').setValue('nowhere')
+    await table.find('form').trigger('submit')
+    expect(table.find('[role=status]').text()).toContain('“nowhere”')
+    table.unmount()
+  })
+
+  it('a wall has a level on each side, an edge may have none', async () => {
+    const wall = [
+      { eastM: 0, northM: 0, leftM: 2, rightM: 1 },
+      { eastM: 4, northM: 0, leftM: 2, rightM: 1 },
+    ]
+    const table = mount(LineTable, { props: { name: 'Wall', wall: true, vertices: wall } })
+    await table.find('[aria-label="Point 1 of Wall: Level on the right, m"]').setValue('1.2')
+    await table.findAll('button')[1]?.trigger('click')
+    expect(table.emitted('set')).toEqual([[0, { rightM: 1.2 }]])
+    expect(table.emitted('reshape')).toEqual([[[...wall, { eastM: 8, northM: 0 }]]])
+    const edge = mount(LineTable, {
+      props: { name: 'Top', wall: false, vertices: [{ eastM: 0, northM: 0, levelM: 3 }] },
+    })
+    await edge.find('[aria-label="Point 1 of Top: Level, m; empty: read from around"]').setValue('')
+    expect(edge.emitted('set')).toEqual([[0, { levelM: undefined }]])
   })
 
   it('columns always hold east, north and level once each', async () => {
