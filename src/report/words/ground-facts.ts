@@ -61,11 +61,14 @@ function slopes({ zoning, zones }: Findings): string {
     .map((zone) => {
       const error = zones.find(({ zoneId }) => zoneId === zone.id)?.slopeError
       const slope = `${zone.letter} ${withUnit(zone.slopeDegMean, '°', 0)}`
-      return error ? `${slope} give or take ${withUnit(error.meanDeg, '°')}` : slope
+      return error ? `${slope} ± ${atLeastTenth(error.meanDeg)}` : slope
     })
     .join(', ')
     .concat('.')
 }
+
+/** An error is never written as nothing. */
+const atLeastTenth = (errorDeg: number): string => (errorDeg < 0.1 ? 'under 0.1°' : withUnit(errorDeg, '°'))
 
 function putRight({ surface }: Findings): GroundFact[] {
   const [first] = surface.notes
