@@ -165,8 +165,11 @@ test('on the plan a level is put down, moved by figures and by arrow keys, from 
   await mark.press('ArrowRight')
   await mark.press('Shift+ArrowUp')
   await undoOf(page, 'move level 113').waitFor()
-  assert.equal(await page.getByLabel('Place: east').inputValue(), '6.6')
-  assert.equal(await page.getByLabel('Place: north').inputValue(), '13.5')
+  await page.waitForFunction(
+    () =>
+      [...document.querySelectorAll('.plan-figures input')].map(({ value }) => value).join() ===
+      '6.6,13.5,214.2',
+  )
   await button(page, 'Take out level 113').press('Enter')
   await page.getByText('spot levels, 112 of them').waitFor()
 })
