@@ -15,9 +15,10 @@ import { slopeAspect, type SlopeAspect } from './slope-aspect'
 import { slopeForm, type SlopeForm } from './slope-form'
 import { slopePosition } from './slope-position'
 import { spreadFlow } from './spread-flow'
-import { standingsOf } from './standings'
+import { standingsOf, type Standings } from './standings'
 import { handOn, steepestWays } from './steepest-way'
-import type { FlowShares, Terrain } from './terrain.types'
+import type { FlowShares } from './terrain.types'
+import { times } from './times'
 import { topographicPositionM } from './topographic-position'
 import { wetnessIndex } from './wetness-index'
 
@@ -49,7 +50,7 @@ export interface GroundFacts {
   readonly accumulationDinf: () => Float64Array
   /** Topographic position within a radius of some cells [m]. */
   readonly standing: (radiusCells: number) => Float64Array
-  readonly standings: () => Terrain['standing']
+  readonly standings: () => Standings
   /** Wetness of the cells as they are, ln of metres. */
   readonly wetnessIndexRaw: () => Float64Array
   /** Wetness of the generalised ground, ln of metres. */
@@ -76,7 +77,7 @@ export function groundFacts(surface: Surface, beyond: readonly SheddingStretch[]
     filled: filled(),
     slopes: slopes(),
     leaves: edge().leaves,
-    order: drainageOrder(hood(), filled()),
+    order: once(() => drainageOrder(hood(), filled())),
   }))
   const flow = once(() => flowShares(ways()))
   const drained = once(() => ({ filledM: filled().filledM, hood: hood(), flow: flow(), edge: edge() }))
@@ -116,10 +117,4 @@ export function groundFacts(surface: Surface, beyond: readonly SheddingStretch[]
 // Parts of cells that lie in the plot, with the ground beyond that drains onto each, in cells too.
 function withInflow(share: Float64Array, inflow: Float64Array | undefined, cellM2: number): Float64Array {
   return inflow ? share.map((part, cell) => part + inflow[cell]! / cellM2) : share
-}
-
-function times(values: Float64Array, factor: number): Float64Array {
-  const scaled = new Float64Array(values.length)
-  for (let cell = 0; cell < values.length; cell++) scaled[cell] = values[cell]! * factor
-  return scaled
 }

@@ -85,7 +85,7 @@ export function spreadBetweenTwo(own: Float64Array, ground: FlowGround): Float64
   const { hood, filled, leaves } = ground
   const passing = own.slice()
   const fall: Fall = { straight: 0, slanting: 1, share: 0, dropM: 0 }
-  for (const cell of ground.order) {
+  for (const cell of ground.order()) {
     if (leaves[cell]) continue
     if (hood.around[cell] !== ALL_AROUND || filled.wayOut[cell]! > 0) handToOne(passing, ground, cell)
     else {

@@ -82,7 +82,7 @@ function descent({ east, north }: Gradients, cell: number, way: number): number 
 export function handOn(own: Float64Array, ways: Int8Array, ground: FlowGround): Float64Array {
   const { offsets } = ground.hood
   const passing = own.slice()
-  for (const cell of ground.order) {
+  for (const cell of ground.order()) {
     const way = ways[cell]!
     if (way !== LEAVES) passing[cell + offsets[way]!]! += passing[cell]!
   }

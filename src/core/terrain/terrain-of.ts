@@ -1,8 +1,10 @@
 import type { Surface } from '#core/survey'
-import { groundFacts, type GroundFacts } from './ground-facts'
+import { groundFacts } from './ground-facts'
 import type { SheddingStretch } from './inflow'
 import { sectionOf, type SectionLine } from './section'
 import type { Terrain } from './terrain.types'
+import { times } from './times'
+import { upslopeAreaM2 } from './upslope-area'
 
 /**
  * The facts of the ground: steepness, direction faced, bends, the ways water takes and the place on the slope.
@@ -18,21 +20,21 @@ export function terrainOf(
   sectionLine?: SectionLine,
   beyond: readonly SheddingStretch[] = [],
 ): Terrain {
-  const facts: GroundFacts = groundFacts(surface, beyond)
+  const facts = groundFacts(surface, beyond)
   const { slopeDeg, aspectDeg } = facts.steepness()
   const form = facts.form()
+  const flow = facts.flow()
   return {
     slopeDeg,
     aspectDeg,
     filledM: facts.filledM(),
-    upslopeAreaM2: facts.upslopeAreaM2(),
+    upslopeAreaM2: upslopeAreaM2(times(surface.share, surface.frame.cellM ** 2), flow),
     inflowM2: facts.inflowM2(),
     heightAboveFootM: facts.heightAboveFootM(),
     position: facts.position(),
     formDown: form.down,
     formAcross: form.across,
-    standing: facts.standings(),
     section: sectionOf({ surface, slopes: facts.slopes(), slopeDeg }, sectionLine),
-    flow: facts.flow(),
+    flow,
   }
 }

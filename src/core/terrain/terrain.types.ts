@@ -20,21 +20,9 @@ export interface Terrain {
   readonly formDown: Float64Array
   /** Curvature across the slope [1/m]: positive on a nose (spreads water), negative in a hollow (gathers it). */
   readonly formAcross: Float64Array
-  /** How cells stand to the ground close around them, and to the ground far around. */
-  readonly standing: { readonly small: Standing; readonly large: Standing }
   readonly section: Section
   /** For each cell, where its water goes next: used to hand water from zone to zone. */
   readonly flow: FlowShares
-}
-
-/** Topographic position at one scale. */
-export interface Standing {
-  /** Radius of the round window looked over [m]. */
-  readonly radiusM: number
-  /** Level above (+) or below (-) the mean of the window, the cell itself counted [m]. */
-  readonly indexM: Float64Array
-  /** Weiss 2001: 1 ridge, 2 upper slope, 3 middle slope, 4 flat, 5 lower slope, 6 valley. */
-  readonly classes: Uint8Array
 }
 
 /** Multiple-flow shares: for cell i, the links from starts[i] to starts[i+1] say which cells receive which share (0 to 1). Shares of a cell add up to 1, or to 0 where water leaves the plot there. */

@@ -10,12 +10,10 @@ import type { FlowShares } from './terrain.types'
 export function upslopeAreaM2(ownM2: Float64Array, flow: FlowShares): Float64Array {
   const areaM2 = ownM2.slice()
   for (const cell of flow.order) {
-    const handedM2 = areaM2[cell] ?? 0
-    const end = flow.starts[cell + 1] ?? 0
-    for (let link = flow.starts[cell] ?? 0; link < end; link++) {
-      const other = flow.to[link] ?? 0
-      areaM2[other] = (areaM2[other] ?? 0) + handedM2 * (flow.share[link] ?? 0)
-    }
+    const handedM2 = areaM2[cell]!
+    const end = flow.starts[cell + 1]!
+    for (let link = flow.starts[cell]!; link < end; link++)
+      areaM2[flow.to[link]!]! += handedM2 * flow.share[link]!
   }
   return areaM2
 }

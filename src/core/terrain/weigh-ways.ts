@@ -9,7 +9,7 @@ export interface FlowGround {
   readonly filled: FilledGround
   readonly slopes: Gradients
   /** Each cell after every cell that can drain to it. */
-  readonly order: Uint32Array
+  readonly order: () => Uint32Array
   /** 1 for each cell whose ground falls straight out of the plot: its water leaves there. */
   readonly leaves: Uint8Array
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { groundFacts, terrainOf } from '#core/terrain'
+import { groundFacts } from '#core/terrain'
 import { standingClasses } from '../../../src/core/terrain/standing-classes'
 import { neighbourhood } from '../../../src/core/terrain/neighbours'
 import { readGrid } from '../../truth/read-grid'
@@ -71,7 +71,7 @@ describe('classes of standing', () => {
   })
 
   it('exact solution: an even slope is all middle slope within reach of its windows, a level plot all flat', () => {
-    const slope = terrainOf(surfaceOf({ columns: 30, rows: 30, cellM: 1 }, () => 4)).standing
+    const slope = groundFacts(surfaceOf({ columns: 30, rows: 30, cellM: 1 }, () => 4)).standings()
     for (const { classes } of [slope.small, slope.large]) expect(new Set(classes)).toEqual(new Set([4]))
   })
 
@@ -79,8 +79,8 @@ describe('classes of standing', () => {
     const size = { columns: 65, rows: 65, cellM: 1 }
     const middle = 32 * 65 + 32
     const hill = (e: number, n: number) => 8 * Math.exp(-(e * e + n * n) / 60)
-    const dome = terrainOf(surfaceOf(size, hill)).standing
-    const bowl = terrainOf(surfaceOf(size, (e, n) => -hill(e, n))).standing
+    const dome = groundFacts(surfaceOf(size, hill)).standings()
+    const bowl = groundFacts(surfaceOf(size, (e, n) => -hill(e, n))).standings()
     for (const scale of ['small', 'large'] as const) {
       expect(dome[scale].classes[middle]).toBe(1)
       expect(bowl[scale].classes[middle]).toBe(6)
@@ -90,7 +90,7 @@ describe('classes of standing', () => {
 
   it('every cell of the plot has a class, none outside it', () => {
     const surface = surfaceOf({ columns: 12, rows: 12, cellM: 1 }, (e, n) => (e > 2 ? null : Math.sin(e) + n))
-    const { small } = terrainOf(surface).standing
+    const { small } = groundFacts(surface).standings()
     const inside = new Set(cellsOf(surface))
     small.classes.forEach((one, cell) => expect(one > 0).toBe(inside.has(cell)))
   })

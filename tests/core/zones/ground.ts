@@ -35,7 +35,6 @@ export function steppedGround(steps: readonly Step[], widthM = 10, cellM = 1): Z
     { eastM: columns * cellM, northM: rows * cellM },
     { eastM: 0, northM: rows * cellM },
   ]
-  const standingEven = { radiusM: cellM, indexM: byRow(() => 0), classes: new Uint8Array(cells).fill(3) }
   const position = byRow((row) => (rows - row - 0.5) / rows)
   return {
     growing,
@@ -63,7 +62,6 @@ export function steppedGround(steps: readonly Step[], widthM = 10, cellM = 1): Z
       position,
       formDown: byRow(() => 0),
       formAcross: byRow(() => 0),
-      standing: { small: standingEven, large: standingEven },
       section: {
         from: { eastM: widthM / 2, northM: rows * cellM },
         to: { eastM: widthM / 2, northM: 0 },
