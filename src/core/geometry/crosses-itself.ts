@@ -1,4 +1,6 @@
+import { boxIndex, nearPiece } from './box-index'
 import type { PlanPoint, Ring } from './geometry.types'
+import { boxAround } from './grid-frame'
 import { sides } from './ring-measures'
 
 /**
@@ -9,12 +11,15 @@ import { sides } from './ring-measures'
  */
 export function crossesItself(ring: Ring): readonly [number, number] | undefined {
   const all = sides(ring)
-  for (const [one, [from, to]] of all.entries())
-    for (let other = one + 2; other < all.length; other++) {
-      const side = all[other]
-      if (!side || (one === 0 && other === all.length - 1)) continue
-      if (segmentsCross(from, to, side[0], side[1])) return [one, other]
-    }
+  const index = boxIndex(all.length, (side) => boxAround(all[side]!))
+  for (const [one, [from, to]] of all.entries()) {
+    let least = Infinity
+    index.search(nearPiece(from, to, 0), (other) => {
+      const beside = other < one + 2 || (one === 0 && other === all.length - 1)
+      if (!beside && other < least && segmentsCross(from, to, ...all[other]!)) least = other
+    })
+    if (least < Infinity) return [one, least]
+  }
   return undefined
 }
 

@@ -7,7 +7,7 @@ import { SAME_PLACE_M, WALL_HALF_M } from './tolerances'
 import { besidePiece, onWall, sidesAt, wallPieces, type BesideWall, type Wall } from './walls'
 
 /** A corner of an edge line. */
-export interface EdgeCorner extends PlanPoint {
+interface EdgeCorner extends PlanPoint {
   /** Its level [m]; undefined when the levels around it must tell. */
   readonly levelM: number | undefined
   /** What it is called in a note. */

@@ -1,7 +1,8 @@
 import { convexHull, ringAreaM2, type LevelPoint, type PlanPoint, type Ring, type Tin } from '#core/geometry'
 import type { Outcome, Problem } from '#core/units'
 import { edgeChains } from './edge-chains'
-import { givenTin } from './given-faces'
+import { givenTin, type GivenTin } from './given-faces'
+import { givenOutline } from './given-outline'
 import { groundPlaces, joinedPlaces } from './ground-places'
 import { lineNet } from './line-net'
 import { outlierNotes } from './outliers'
@@ -27,7 +28,7 @@ export function levelsGround(survey: LevelsSurvey): Outcome<SurveyedGround> {
   if (faces) {
     const given = short.length > 0 ? { ok: false as const, problems: short } : givenTin(survey, faces)
     if (!given.ok) return given
-    return { ok: true, value: groundOf(survey, { ...given.value, walls: [] }) }
+    return { ok: true, value: givenGround(given.value) }
   }
   const lines = survey.breaklines ?? []
   const drawn = wallsOf(lines)
@@ -59,21 +60,42 @@ interface Made {
 function groundOf(survey: LevelsSurvey, { tin, walls, notes }: Made): SurveyedGround {
   const measured = [...survey.points, ...lineLevels(survey)]
   const outline = convexHull(measured)
-  let [highestM, lowestM] = [-Infinity, Infinity]
-  for (const { levelM } of measured) {
-    highestM = Math.max(highestM, levelM)
-    lowestM = Math.min(lowestM, levelM)
-  }
   return {
     outline,
+    hull: outline,
+    gaps: [],
     spacingM: Math.sqrt(ringAreaM2(outline) / survey.points.length),
-    highestM,
-    lowestM,
+    ...levelRange(measured),
     tin,
     levelAt: undefined,
     walls,
     notes,
   }
+}
+
+// The ground of a file's own triangles: only the points that they use count.
+function givenGround({ tin, notes }: GivenTin): SurveyedGround {
+  const used = [...new Set(tin.corners)].map((corner) => tin.points[corner]!)
+  const extent = givenOutline(tin)
+  return {
+    ...extent,
+    hull: convexHull(used),
+    spacingM: Math.sqrt(ringAreaM2(extent.outline) / used.length),
+    ...levelRange(used),
+    tin,
+    levelAt: undefined,
+    walls: [],
+    notes: [...notes, ...extent.notes],
+  }
+}
+
+function levelRange(measured: readonly LevelPoint[]) {
+  let [highestM, lowestM] = [-Infinity, Infinity]
+  for (const { levelM } of measured) {
+    highestM = Math.max(highestM, levelM)
+    lowestM = Math.min(lowestM, levelM)
+  }
+  return { highestM, lowestM }
 }
 
 // Levels that were measured along lines.

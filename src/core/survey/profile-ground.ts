@@ -114,8 +114,11 @@ function groundAlong(stations: readonly PlanStation[], lie: Lie): SurveyedGround
   })
   const half = lie.widthM / 2
   const levels = stations.map((station) => station.levelM)
+  const outline = [place(0, half), place(0, -half), place(lengthM, -half), place(lengthM, half)]
   return {
-    outline: [place(0, half), place(0, -half), place(lengthM, -half), place(lengthM, half)],
+    outline,
+    hull: outline,
+    gaps: [],
     spacingM: undefined,
     highestM: Math.max(...levels),
     lowestM: Math.min(...levels),

@@ -38,14 +38,16 @@ function surveyedGround(ground: Exclude<GroundSurvey, GridSurvey>): Outcome<Surv
   return ground.kind === 'profile' ? profileGround(ground) : levelsGround(ground)
 }
 
-function laidGrid({ outline, spacingM }: SurveyedGround, options: SurfaceOptions): Outcome<LaidGrid> {
-  const plot = plotOutline(options, outline, (drawn) => boundaryProblems(drawn, outline))
+function laidGrid(surveyed: SurveyedGround, options: SurfaceOptions): Outcome<LaidGrid> {
+  const { outline, hull, gaps, spacingM } = surveyed
+  const holes = options.boundary ? options.holes : (options.holes ?? gaps)
+  const plot = plotOutline({ ...options, holes }, outline, (drawn) => boundaryProblems(drawn, hull))
   if (!plot.ok) return plot
-  const { boundary, holes } = plot.value
+  const { boundary } = plot.value
   const cellM = chooseCellM(boundary, spacingM, options.cellM)
   if (!cellM.ok) return cellM
   const frame = frameAround(boundary, cellM.value)
-  return { ok: true, value: { ...plot.value, frame, share: plotShares(boundary, holes, frame) } }
+  return { ok: true, value: { ...plot.value, frame, share: plotShares(boundary, plot.value.holes, frame) } }
 }
 
 function levelsM(surveyed: SurveyedGround, grid: LaidGrid): Float64Array {

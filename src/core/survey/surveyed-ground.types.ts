@@ -4,8 +4,12 @@ import type { Wall } from './walls'
 
 /** What a survey says of the ground before a grid is laid over it. */
 export interface SurveyedGround {
-  /** Convex outline of what was measured; the plot's boundary when none is drawn. */
+  /** Outline of what was measured; the plot's boundary when none is drawn. */
   readonly outline: Ring
+  /** Convex outline of it, which a drawn boundary is held against. */
+  readonly hull: Ring
+  /** Gaps in what was measured; the plot's holes when neither boundary nor holes are drawn. */
+  readonly gaps: readonly Ring[]
   /** Mean distance between measured points [m]; undefined when the ground follows one rule everywhere. */
   readonly spacingM: number | undefined
   /** Highest and lowest measured level [m]. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { triangleOverlaps } from '#core/geometry'
 import { surfaceFrom, type LevelsSurvey } from '#core/survey'
-import { edge, levelAtM, said, spot, surfaceOf } from './survey-of'
+import { edge, levelAtM, planM2, said, spot, surfaceOf } from './survey-of'
 
 const square = [spot(0, 0, 0), spot(10, 0, 0), spot(10, 10, 4), spot(0, 10, 0)]
 const given = (
@@ -72,6 +72,41 @@ describe('triangles that come with a survey', () => {
       [1, 2],
     ])
     expect(triangleOverlaps(tin!, 1)).toHaveLength(1)
+  })
+
+  it('exact solution: the plot is what the triangles cover, without their gaps, and with what a boundary adds', () => {
+    const frame = [
+      ...[
+        [0, 0],
+        [9, 0],
+        [9, 9],
+        [0, 9],
+        [3, 3],
+        [6, 3],
+        [6, 6],
+        [3, 6],
+      ].map(([eastM, northM]) => spot(eastM!, northM!, 1)),
+      spot(20, 0, 1),
+      spot(24, 0, 1),
+      spot(20, 4, 1),
+    ]
+    const faces: NonNullable<LevelsSurvey['faces']> = [
+      ...[0, 1, 2, 3].flatMap((at): [number, number, number][] => [
+        [at, (at + 1) % 4, 4 + at],
+        [(at + 1) % 4, 4 + ((at + 1) % 4), 4 + at],
+      ]),
+      [8, 9, 10],
+    ]
+    const ground: LevelsSurvey = { kind: 'levels', points: frame, faces }
+    const surface = surfaceOf(ground)
+    expect(planM2(surface)).toBeCloseTo(81 - 9, 6)
+    expect(said(surface, 'left-out')).toEqual([
+      'A part of the survey’s triangles near 20 m east, 0 m north (8 m²) does not touch the rest and is left out.',
+      'A gap in the survey’s triangles near 6 m east, 3 m north (9 m²) is no ground unless a boundary or holes are drawn.',
+    ])
+    expect(planM2(surfaceOf(ground, { holes: [] }))).toBeCloseTo(81, 6)
+    const boundary = surface.boundary
+    expect(planM2(surfaceOf(ground, { boundary }))).toBeCloseTo(81, 6)
   })
 
   it('refuses rows that are not there, and triangles none of which has area', () => {
