@@ -106,4 +106,37 @@ describe('breaklines', () => {
     expect(merged).toHaveLength(101)
     expect(merged[100]).toBe('30 more places were joined.')
   })
+
+  it('prismoidal formula: a frustum from 10 × 10 m to 5 × 5 m, 12 m high, holds 700 m³, to 0.1 %', () => {
+    const square = (halfM: number, levelM: number): [number, number, number][] => [
+      [-halfM, -halfM, levelM],
+      [halfM, -halfM, levelM],
+      [halfM, halfM, levelM],
+      [-halfM, halfM, levelM],
+      [-halfM, -halfM, levelM],
+    ]
+    const ridges = [0, 1, 2, 3].map((at) => edge(`ridge ${at}`, square(5, 0)[at]!, square(2.5, 12)[at]!))
+    const points = square(5, 0)
+      .slice(0, 4)
+      .map(([eastM, northM, levelM]) => spot(eastM, northM, levelM))
+    const surface = surfaceOf(
+      { kind: 'levels', points, breaklines: [...ridges, edge('top', ...square(2.5, 12))] },
+      { cellM: 0.05 },
+    )
+    expect(Math.abs(volumeM3(surface) - 700)).toBeLessThan(0.7)
+  })
+
+  it('exact solution: levelling a 10 m square at 20 % cuts and fills w² × w g / 8 = 25 m³, a line across it or not', () => {
+    const tilted = [spot(0, 0, 0), spot(10, 0, 2), spot(10, 10, 2), spot(0, 10, 0)]
+    for (const breaklines of [[], [edge('across', [1, 2], [9, 7.3])]]) {
+      const { share, levelM, frame } = surfaceOf(
+        { kind: 'levels', points: tilted, breaklines },
+        { cellM: 0.5 },
+      )
+      const sumM3 = (height: (riseM: number) => number) =>
+        share.reduce((sum, part, cell) => sum + part * height(levelM[cell]! - 1), 0) * frame.cellM ** 2
+      expect(sumM3((riseM) => Math.max(0, riseM))).toBeCloseTo(25, 9)
+      expect(sumM3((riseM) => Math.max(0, -riseM))).toBeCloseTo(25, 9)
+    }
+  })
 })
