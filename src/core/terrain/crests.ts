@@ -32,7 +32,8 @@ export function crestsM(ground: CrestGround, leastM: number): Float64Array {
   for (let top = 0; top < hill.length; top++)
     if (hill[top] !== SEA) crestM[top] = Math.max(crestM[top]!, ownM[follow(top, hill)]!)
   const done = new Uint8Array(ownM.length)
-  for (const cell of order) {
+  for (let at = 0; at < order.length; at++) {
+    const cell = order[at]!
     crestM[cell] = highestAround(cell, crestM, done, hood)
     done[cell] = 1
   }
@@ -79,7 +80,8 @@ function hillsOfTops(ground: CrestGround, leastM: number): Int32Array {
   const island = new Int32Array(levelM.length).fill(SEA)
   const hill = new Int32Array(levelM.length).fill(SEA)
   const joining: Joining = { island, hill, leastM, several: false }
-  for (const cell of order) {
+  for (let at = 0; at < order.length; at++) {
+    const cell = order[at]!
     const highest = highestIsland(cell, joining, ground)
     island[cell] = highest === SEA ? cell : highest
     if (highest === SEA) hill[cell] = cell

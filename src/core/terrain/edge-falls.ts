@@ -137,7 +137,7 @@ function sidesNear(surface: Surface): Map<number, Side[]> {
       outEast: (turn * (to.northM - from.northM)) / lengthM,
       outNorth: (-turn * (to.eastM - from.eastM)) / lengthM,
     }
-    const steps = Math.ceil((2 * lengthM) / frame.cellM)
+    const steps = Math.ceil(lengthM / frame.cellM)
     for (let step = 0; step <= steps; step++) enter(near, frame, { side, from, to }, step / steps)
   }
   return near

@@ -85,7 +85,9 @@ export function spreadBetweenTwo(own: Float64Array, ground: FlowGround): Float64
   const { hood, filled, leaves } = ground
   const passing = own.slice()
   const fall: Fall = { straight: 0, slanting: 1, share: 0, dropM: 0 }
-  for (const cell of ground.order()) {
+  const order = ground.order()
+  for (let at = 0; at < order.length; at++) {
+    const cell = order[at]!
     if (leaves[cell]) continue
     if (hood.around[cell] !== ALL_AROUND || filled.wayOut[cell]! > 0) handToOne(passing, ground, cell)
     else {

@@ -17,7 +17,9 @@ const NEITHER = 0.5
 export function relativePosition(ground: DrainedGround, heightM: Float64Array): Float64Array {
   const crestM = sourcesM(ground)
   const position = new Float64Array(crestM.length)
-  for (const cell of ground.flow.order) {
+  const { order } = ground.flow
+  for (let at = 0; at < order.length; at++) {
+    const cell = order[at]!
     const aboveM = Math.max(0, crestM[cell]! - ground.filledM[cell]!)
     const spanM = heightM[cell]! + aboveM
     position[cell] = spanM < SAME_LEVEL_M ? NEITHER : heightM[cell]! / spanM
@@ -30,10 +32,13 @@ function sourcesM({ filledM, flow, edge }: DrainedGround): Float64Array {
   const highestM = filledM.map((levelM, cell) =>
     edge.begins[cell] ? Math.max(levelM, edge.topM[cell]!) : levelM,
   )
-  for (const cell of flow.order)
+  const { order } = flow
+  for (let at = 0; at < order.length; at++) {
+    const cell = order[at]!
     for (let link = flow.starts[cell]!; link < flow.starts[cell + 1]!; link++) {
       const lower = flow.to[link]!
       if (highestM[lower]! < highestM[cell]!) highestM[lower] = highestM[cell]!
     }
+  }
   return highestM
 }

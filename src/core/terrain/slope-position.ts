@@ -37,7 +37,9 @@ export function slopePosition(ground: DrainedGround): Float64Array {
   const crestM = crestsM({ hood, levelM, ownM: topM, order: flow.order }, leastM)
   const lowM = feetM({ hood, levelM, ownM: footM, order: flow.order }, leastM)
   const position = new Float64Array(levelM.length)
-  for (const cell of flow.order) {
+  const { order } = flow
+  for (let at = 0; at < order.length; at++) {
+    const cell = order[at]!
     const heightM = levelM[cell]! - lowM[cell]!
     const spanM = Math.max(crestM[cell]! - lowM[cell]!, leastM)
     // A cell cut by the boundary may have its centre just beyond the foot or the crest.

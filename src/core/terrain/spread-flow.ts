@@ -15,7 +15,9 @@ export function spreadFlow(own: Float64Array, ground: FlowGround): Float64Array 
   const { offsets } = ground.hood
   const passing = own.slice()
   const weights = new Float64Array(eightWays.length)
-  for (const cell of ground.order()) {
+  const order = ground.order()
+  for (let at = 0; at < order.length; at++) {
+    const cell = order[at]!
     const total = weighWays(weights, ground, cell)
     if (total <= 0) continue
     const handed = passing[cell]! / total

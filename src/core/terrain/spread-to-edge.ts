@@ -25,14 +25,20 @@ function takeMean(
   known: Uint8Array,
   hood: Neighbourhood,
 ): boolean {
-  const bits = hood.around[cell] ?? 0
-  const from: number[] = []
-  for (let way = 0; way < eightWays.length; way++) {
-    const other = cell + (hood.offsets[way] ?? 0)
-    if (bits & (1 << way) && known[other]) from.push(other)
+  const { around, offsets } = hood
+  const bits = around[cell]!
+  let [givers, count] = [0, 0]
+  for (let way = 0; way < eightWays.length; way++)
+    if (bits & (1 << way) && known[cell + offsets[way]!]) {
+      givers |= 1 << way
+      count += 1
+    }
+  if (count === 0) return false
+  for (const field of fields) {
+    let sum = 0
+    for (let way = 0; way < eightWays.length; way++)
+      if (givers & (1 << way)) sum += field[cell + offsets[way]!]!
+    field[cell] = sum / count
   }
-  if (from.length === 0) return false
-  for (const field of fields)
-    field[cell] = from.reduce((sum, other) => sum + (field[other] ?? 0), 0) / from.length
   return true
 }

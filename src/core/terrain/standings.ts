@@ -5,7 +5,7 @@ import { standingScales } from './standing-scales'
 import { topographicPositionM } from './topographic-position'
 
 /** Topographic position at one scale. */
-export interface Standing {
+interface Standing {
   /** Radius of the round window looked over [m]. */
   readonly radiusM: number
   /** Level above (+) or below (-) the mean of the window, the cell itself counted [m]. */

@@ -82,7 +82,9 @@ function descent({ east, north }: Gradients, cell: number, way: number): number 
 export function handOn(own: Float64Array, ways: Int8Array, ground: FlowGround): Float64Array {
   const { offsets } = ground.hood
   const passing = own.slice()
-  for (const cell of ground.order()) {
+  const order = ground.order()
+  for (let at = 0; at < order.length; at++) {
+    const cell = order[at]!
     const way = ways[cell]!
     if (way !== LEAVES) passing[cell + offsets[way]!]! += passing[cell]!
   }

@@ -9,7 +9,9 @@ import type { FlowShares } from './terrain.types'
  */
 export function upslopeAreaM2(ownM2: Float64Array, flow: FlowShares): Float64Array {
   const areaM2 = ownM2.slice()
-  for (const cell of flow.order) {
+  const { order } = flow
+  for (let at = 0; at < order.length; at++) {
+    const cell = order[at]!
     const handedM2 = areaM2[cell]!
     const end = flow.starts[cell + 1]!
     for (let link = flow.starts[cell]!; link < end; link++)
