@@ -1,5 +1,6 @@
 import { levelDoubts } from './level-doubts'
 import { placeDoubts } from './place-doubts'
+import { systemDoubts } from './system-doubts'
 import type { Doubt, SurveyRead } from './survey-read.types'
 
 /**
@@ -9,5 +10,11 @@ import type { Doubt, SurveyRead } from './survey-read.types'
  * @returns doubts, each with how to answer it
  */
 export function doubtsOf(read: SurveyRead): Doubt[] {
-  return read.parts.flatMap((part) => [...levelDoubts(part, read), ...placeDoubts(part, read)])
+  const doubts = read.parts.flatMap((part) => [
+    ...levelDoubts(part, read),
+    ...placeDoubts(part, read),
+    ...systemDoubts(part, read),
+  ])
+  // Parts of one file share their unit and their system: once is enough.
+  return doubts.filter((doubt, at) => doubts.findIndex(({ what }) => what === doubt.what) === at)
 }

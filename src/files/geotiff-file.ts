@@ -1,7 +1,7 @@
 import type { Outcome } from '#core/units'
 import { MOST_CELLS } from '#io'
 import { fromArrayBuffer, type GeoTIFFImage } from 'geotiff'
-import { registerCappedDeflate } from './capped-deflate'
+import { registerCappedDecoders } from './capped-decoders'
 import { crsOfKeys, type KeyedCrs } from './geotiff-crs'
 import { bandOf, levelsOfBand } from './geotiff-levels'
 import { placeOfImage, type ImagePlace } from './geotiff-place'
@@ -16,7 +16,7 @@ import type { LengthUnit, SurveyRead } from './survey-read.types'
  * @returns one part, a grid; or what is wrong
  */
 export async function readGeoTiff(bytes: Uint8Array): Promise<Outcome<SurveyRead>> {
-  registerCappedDeflate()
+  registerCappedDecoders()
   try {
     // A copy, because the library wants a whole buffer, and bytes may be a view of a larger one.
     const tiff = await fromArrayBuffer(new Uint8Array(bytes).buffer)

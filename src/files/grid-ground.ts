@@ -34,16 +34,18 @@ export function gridGround(part: SurveyPart, read: SurveyRead, wish: SurveyWish)
   const square =
     frame.value.planLengthM !== undefined &&
     Math.abs(grid.cellNorth - grid.cellEast) <= grid.cellEast * SQUARE_ENOUGH
-  const laid = square ? { ground: gridIn(frame.value, grid), notes: [] } : squareCells(grid, frame.value)
+  const laid = square ? plainGrid(frame.value, grid) : squareCells(grid, frame.value)
+  if (!laid.ok) return laid
+  const { ground } = laid.value
   const { shift, site } = frame.value
   return {
     ok: true,
     value: {
-      ground: laid.ground,
+      ground,
       boundary: undefined,
       shift,
       site,
-      notes: [...frame.value.notes, ...notes, ...laid.notes],
+      notes: [...frame.value.notes, ...notes, ...laid.value.notes],
     },
   }
 }
@@ -60,6 +62,10 @@ const dropZeros = (grid: FileGrid, { zeroLevels }: SurveyWish): FileGrid =>
 
 function boxOf({ west, south, columns, rows, cellEast, cellNorth }: FileGrid): SurveyWindow {
   return { west, south, east: west + columns * cellEast, north: south + rows * cellNorth }
+}
+
+function plainGrid(frame: PlotFrame, grid: FileGrid): Outcome<{ ground: GridSurvey; notes: string[] }> {
+  return { ok: true, value: { ground: gridIn(frame, grid), notes: [] } }
 }
 
 function gridIn({ toPlot, planLengthM = 1, levelLengthM }: PlotFrame, grid: FileGrid): GridSurvey {

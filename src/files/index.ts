@@ -1,5 +1,5 @@
 export { groundOf } from './ground-of'
-export { readSurveyFile } from './read-survey-file'
+export { MOST_BYTES, readSurveyFile } from './read-survey-file'
 export { readWithColumns } from './table-file'
 export { unitLengthM, unitNames, unitOfWord } from './length-unit'
 export { surveySummary, type PartSummary } from './survey-summary'

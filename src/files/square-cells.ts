@@ -1,11 +1,16 @@
 import type { GridSurvey } from '#core/survey'
+import type { Outcome } from '#core/units'
 import { MOST_CELLS } from '#io'
 import type { FileGrid } from './grid-part'
 import type { PlotFrame } from './plot-frame'
+import { refusal } from './refusal'
 import { rangeOf } from './spread'
 
 /** Places along each edge from which the extent in metres is told. */
 const ALONG_EDGE = 16
+
+/** Times as many cells as the file has: long thin ones would otherwise become a great many. */
+const MOST_TIMES = 4
 
 /**
  * A grid read anew on square cells in metres, as fine as the shorter side of its own. Levels between cell middles are
@@ -13,15 +18,25 @@ const ALONG_EDGE = 16
  *
  * @param grid - in the file's own coordinates, row 0 northernmost
  * @param frame - from these coordinates to the plot's
- * @returns the grid in the plot's frame, and what was done
+ * @returns the grid in the plot's frame and what was done; or why its cells make no grid
  */
-export function squareCells(grid: FileGrid, frame: PlotFrame): { ground: GridSurvey; notes: string[] } {
+export function squareCells(
+  grid: FileGrid,
+  frame: PlotFrame,
+): Outcome<{ ground: GridSurvey; notes: string[] }> {
   const extent = extentOf(grid, frame)
   const sides = sidesOf(grid, frame)
-  const cellM = fittingCell(Math.min(sides.eastM, sides.northM), extent)
+  const most = Math.min(MOST_CELLS, MOST_TIMES * grid.columns * grid.rows)
+  const cellM = fittingCell(Math.min(sides.eastM, sides.northM), extent, most)
   // Middles of the outer cells stand on the outermost middles of the file.
   const columns = Math.max(2, Math.floor((extent.eastM - extent.westM) / cellM) + 1)
   const rows = Math.max(2, Math.floor((extent.northM - extent.southM) / cellM) + 1)
+  if (!(cellM > 0 && columns * rows <= 2 * most))
+    return refusal(
+      'cells',
+      `Cells of ${sides.eastM} m by ${sides.northM} m make no grid of ground.`,
+      'Check the size of the cells and the coordinate system that the file names.',
+    )
   const levelsM: (number | null)[] = []
   for (let row = 0; row < rows; row++)
     for (let column = 0; column < columns; column++) {
@@ -30,19 +45,11 @@ export function squareCells(grid: FileGrid, frame: PlotFrame): { ground: GridSur
       const level = levelBetween(grid, frame.fromPlot({ eastM, northM }))
       levelsM.push(level === null ? null : level * frame.levelLengthM)
     }
+  const [westM, southM] = [extent.westM - cellM / 2, extent.southM - cellM / 2]
+  const told = `Its cells of ${sides.eastM.toFixed(2)} m by ${sides.northM.toFixed(2)} m were read anew on square cells of ${cellM} m, levels between them bilinear.`
   return {
-    ground: {
-      kind: 'grid',
-      columns,
-      rows,
-      cellM,
-      westM: extent.westM - cellM / 2,
-      southM: extent.southM - cellM / 2,
-      levelsM,
-    },
-    notes: [
-      `Its cells of ${sides.eastM.toFixed(2)} m by ${sides.northM.toFixed(2)} m were read anew on square cells of ${cellM} m, levels between them bilinear.`,
-    ],
+    ok: true,
+    value: { ground: { kind: 'grid', columns, rows, cellM, westM, southM, levelsM }, notes: [told] },
   }
 }
 
@@ -83,8 +90,8 @@ function sidesOf(grid: FileGrid, { toPlot }: PlotFrame): { eastM: number; northM
 }
 
 /** Two figures of a side are enough, and there must not be too many cells. */
-function fittingCell(sideM: number, { westM, eastM, southM, northM }: Extent): number {
-  const coarse = Math.sqrt(((eastM - westM) * (northM - southM)) / MOST_CELLS)
+function fittingCell(sideM: number, { westM, eastM, southM, northM }: Extent, most: number): number {
+  const coarse = Math.sqrt(((eastM - westM) * (northM - southM)) / most)
   return Number(Math.max(sideM, coarse * 1.01).toPrecision(3))
 }
 

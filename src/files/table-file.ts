@@ -10,6 +10,7 @@ import {
   type LevelColumns,
   type TextTable,
 } from '#io'
+import { doubtsOf } from './doubts-of'
 import { unitOfWord } from './length-unit'
 import type { Doubt, LengthUnit, ReadTable, SurveyPart, SurveyRead } from './survey-read.types'
 
@@ -18,11 +19,13 @@ import type { Doubt, LengthUnit, ReadTable, SurveyPart, SurveyRead } from './sur
  * headings where they name east, north and level, and asked where they do not.
  *
  * @param text - the file
+ * @param columns - which column holds what, where the person has said so already
  * @returns one part of points, with the table it came from; or every line that cannot be used
  */
-export function readTableFile(text: string): Outcome<SurveyRead> {
+export function readTableFile(text: string, columns?: LevelColumns): Outcome<SurveyRead> {
   const table = readTextTable(text)
   if (!table.ok) return table
+  if (columns) return readWith({ ...table.value, reading: columns, headed: true, orders: [] })
   const headed = headedColumns(table.value.columns) !== undefined
   const orders = headed ? [] : usualOrders(table.value)
   return readWith({ ...table.value, reading: guessLevelColumns(table.value), headed, orders })
@@ -36,7 +39,11 @@ export function readTableFile(text: string): Outcome<SurveyRead> {
  * @returns the table with its points anew; no longer in doubt about its columns
  */
 export function readWithColumns(read: SurveyRead, columns: LevelColumns): Outcome<SurveyRead> {
-  return read.table ? readWith({ ...read.table, reading: columns, headed: true }) : { ok: true, value: read }
+  if (!read.table) return { ok: true, value: read }
+  const anew = readWith({ ...read.table, reading: columns, headed: true })
+  return anew.ok
+    ? { ok: true, value: { ...anew.value, doubts: [...anew.value.doubts, ...doubtsOf(anew.value)] } }
+    : anew
 }
 
 function readWith(table: ReadTable): Outcome<SurveyRead> {

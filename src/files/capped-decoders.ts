@@ -1,15 +1,24 @@
 import { addDecoder, BaseDecoder } from 'geotiff'
+import { unpackLzw } from './capped-lzw'
 
 /** Bytes of the widest number a band holds: a double. */
 const WIDEST_BYTES = 8
 
 let registered = false
 
-/** Has deflated strips and tiles unpacked no further than they can be, so that a small file cannot fill the memory. */
-export function registerCappedDeflate(): void {
+/** Has strips and tiles unpacked no further than they can be: a small damaged file must not fill the memory or hang. */
+export function registerCappedDecoders(): void {
   if (registered) return
   registered = true
   addDecoder([8, 32_946], () => Promise.resolve(CappedDeflate))
+  addDecoder(5, () => Promise.resolve(CappedLzw))
+}
+
+class CappedLzw extends BaseDecoder {
+  override decodeBlock(packed: ArrayBuffer): ArrayBuffer {
+    const { tileWidth, tileHeight } = this.parameters
+    return unpackLzw(new Uint8Array(packed), tileWidth * tileHeight * WIDEST_BYTES).buffer
+  }
 }
 
 class CappedDeflate extends BaseDecoder {
