@@ -18,14 +18,18 @@ export interface HandleEvents {
   readonly reshaped: (ring: readonly PlanPoint[]) => void
   readonly corner: (at: number) => void
   readonly snap: (at: PlanPoint) => PlanPoint
-  /** Sides shorter than this carry no half-way mark [m]. */
-  readonly apartM: number
+  /** How many metres a pixel covers now [m]. */
+  readonly mPerPx: number
+  /** The corner being changed always has its mark. */
+  readonly chosen: number
 }
 
 /** Handles that are on the map. */
 export interface Handles {
   readonly layer: L.LayerGroup
   readonly focus: (at: number) => void
+  /** A corner has its mark: of corners that crowd, only some have. */
+  readonly shows: (at: number) => boolean
   /** One of them has the keys. */
   readonly focused: () => boolean
   /** Tells of nudges that were not told yet. */
@@ -39,6 +43,10 @@ const STEP_M = 0.1
 const LONG_STEP_M = 1
 /** A run of arrow keys is one change when it pauses for this long [ms]. */
 const PAUSE_MS = 600
+/** Least gap between two marks [px]. */
+const ROOM_PX = 2
+/** Half-way marks stand only on sides where they are clear of the corners [px]. */
+const APART_PX = 70
 /** The mark that moves the whole stands this far above its northern edge, clear of its corners [px]. */
 const BESIDE_PX = 36
 /** Side of a mark [px]: for a pointer, and for a finger. */
@@ -50,13 +58,14 @@ const SIDE_PX = matchMedia('(pointer: coarse)').matches ? 44 : 24
  */
 export function shapeHandles(shape: Shape, events: HandleEvents): Handles {
   const outline = L.polyline([], { className: 'map-shape', interactive: false })
+  const start = topOf(shape.ring)
   const held = holding(shape.ring, events.reshaped, (ring) => {
     outline.setLatLngs(lineOnMap(shape.closed ? [...ring, ...ring.slice(0, 1)] : ring))
     corners.forEach((mark, at) => ring[at] && mark.setLatLng(onMap(ring[at])))
     whole.forEach((mark) => mark.setLatLng(onMap(topOf(ring))))
   })
-  const corners = shape.ring.map((place, at) =>
-    handle(place, cornerTitle(shape, at), '', {
+  const cornerMark = (at: number) =>
+    handle(shape.ring[at] ?? start, cornerTitle(shape, at), '', {
       drag: (to, done) =>
         held.take(
           changed(shape.ring, at, () => events.snap(to)),
@@ -65,9 +74,8 @@ export function shapeHandles(shape: Shape, events: HandleEvents): Handles {
       nudge: (by) => held.nudge((ring) => changed(ring, at, (each) => moved(each, by))),
       settle: held.settle,
       focus: () => events.corner(at),
-    }),
-  )
-  const start = topOf(shape.ring)
+    })
+  const corners = new Map(uncrowded(shape.ring, events).map((at) => [at, cornerMark(at)]))
   const whole = (shape.whole && shape.ring.length > 1 ? [start] : []).map((place) =>
     handle(place, `The whole of ${shape.name}`, 'whole', {
       drag: (to, done) => {
@@ -84,9 +92,11 @@ export function shapeHandles(shape: Shape, events: HandleEvents): Handles {
   )
   held.take(shape.ring, false)
   return {
-    layer: L.layerGroup([outline, ...halfways(shape, events), ...corners, ...whole]),
-    focus: (at) => corners[at]?.getElement()?.focus(),
-    focused: () => [...corners, ...whole].some((mark) => mark.getElement() === document.activeElement),
+    layer: L.layerGroup([outline, ...halfways(shape, events), ...corners.values(), ...whole]),
+    shows: (at) => corners.has(at),
+    focus: (at) => corners.get(at)?.getElement()?.focus(),
+    focused: () =>
+      [...corners.values(), ...whole].some((mark) => mark.getElement() === document.activeElement),
     settle: held.settle,
   }
 }
@@ -172,7 +182,7 @@ function halfways({ ring, closed, grows, name }: Shape, events: HandleEvents): L
   if (!grows || ring.length < 2) return []
   return ring.slice(0, closed ? undefined : -1).flatMap((place, at) => {
     const next = ring[(at + 1) % ring.length] ?? place
-    if (Math.hypot(next.eastM - place.eastM, next.northM - place.northM) < events.apartM) return []
+    if (apartM(place, next) < APART_PX * events.mPerPx) return []
     const put = (to: PlanPoint) => events.reshaped([...ring.slice(0, at + 1), to, ...ring.slice(at + 1)])
     const mark = L.marker(onMap(middleOf([place, next])), {
       icon: L.divIcon({ className: 'map-handle halfway', html: '', iconSize: [SIDE_PX, SIDE_PX] }),
@@ -185,6 +195,19 @@ function halfways({ ring, closed, grows, name }: Shape, events: HandleEvents): L
     return mark
   })
 }
+
+/** Corners whose marks do not crowd each other at this scale; the chosen one always has its own. */
+function uncrowded(ring: readonly PlanPoint[], { chosen, mPerPx }: HandleEvents): number[] {
+  const leastM = (SIDE_PX + ROOM_PX) * mPerPx
+  const first = ring[chosen] ? [chosen] : []
+  return ring.reduce<number[]>((clear, place, at) => {
+    const crowds = clear.some((other) => apartM(place, ring[other] ?? place) < leastM)
+    return crowds || at === chosen ? clear : [...clear, at]
+  }, first)
+}
+
+const apartM = (one: PlanPoint, other: PlanPoint): number =>
+  Math.hypot(one.eastM - other.eastM, one.northM - other.northM)
 
 const cornerTitle = ({ ring, name }: Shape, at: number): string =>
   ring.length === 1 ? name : `Corner ${at + 1} of ${name}`
