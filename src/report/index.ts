@@ -9,6 +9,7 @@ import './figures/lists/lists.css'
 export { styleText } from './style/style-text'
 export { rampColour, ramps, wordOn, type RampName } from './ramps'
 export { sectionView } from './section-view'
+export { planShade, planShadings, type PlanShade } from './plan-shade'
 export { planView } from './plan-view'
 export { isOutline } from './section-view-obstacles'
 export {
