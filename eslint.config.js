@@ -61,7 +61,7 @@ export const layers = {
     '@fontsource',
     '(\\.\\./){1,2}(components|composables|stores|views|drawing|edits)/',
     // Views and components in folders of their own, beside one another.
-    '\\.\\./(desk|margin)/',
+    '\\.\\./(desk|margin|start)/',
     '\\.\\./[A-Z]\\w+\\.vue$',
   ],
 }

@@ -9,6 +9,8 @@ export type ReadAsk =
       readonly id: number
       readonly name: string
       readonly bytes: Uint8Array
+      /** Which column of a table holds what, where the person says so. */
+      readonly columns?: LevelColumns
     }
   /** The table read last, with the columns that the person says. */
   | { readonly kind: 'columns'; readonly id: number; readonly columns: LevelColumns }

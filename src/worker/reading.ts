@@ -25,9 +25,9 @@ export function reading(tell: (answer: ReadAnswer) => void): (ask: ReadAsk) => P
       tell({ kind: 'failed', id: ask.id, message: error instanceof Error ? error.message : String(error) })
     }
   }
-  const readAnew = ({ bytes, name }: Extract<ReadAsk, { kind: 'read' }>) => {
+  const readAnew = ({ bytes, name, columns }: Extract<ReadAsk, { kind: 'read' }>) => {
     last = undefined
-    return readSurveyFile(bytes, name)
+    return readSurveyFile(bytes, name, columns)
   }
   // A question about a file waits until the file is read.
   return (ask) => (before = before.then(() => answer(ask)))

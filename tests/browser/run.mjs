@@ -3,6 +3,7 @@ import assert from 'node:assert/strict'
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { axeFaults, newPage, openSite, overflowPx, root, settled } from './site.mjs'
+import { startTests } from './starts.mjs'
 import { surveyTests } from './survey.mjs'
 
 if (!existsSync(join(root, 'dist/index.html'))) {
@@ -85,42 +86,19 @@ test('a profile, pasted, from the level to a printed calendar', async (site) => 
   await toPrintedCalendar(page)
 })
 
-test('levels booked with a staff become the profile', async (site) => {
-  const page = await newPage(site, { viewport: { width: 360, height: 740 } })
-  await page.goto(site.url)
-  await button(page, 'A profile down the slope').click()
-  await page.getByText('Book them with a level and a staff').click()
-  const keys = page.getByRole('group', { name: 'Keys' })
-  for (const [kind, figures] of [
-    ['', '0.50'],
-    ['', '1.75'],
-    ['Fore sight', '3.90'],
-    ['', '0.25'],
-    ['', '1.65'],
-  ]) {
-    if (kind) await page.locator('.sight-kinds label', { hasText: kind }).click()
-    for (const figure of figures) await keys.getByRole('button', { name: figure, exact: true }).click()
-    await button(page, 'Book it and move on').click()
-  }
-  await page.locator('.staff-state', { hasText: '5 booked; level 95.200 m at 6 m' }).waitFor()
-  assert.equal(await page.getByLabel('Level of station 3, in metres').inputValue(), '96.6')
-  assert.deepEqual(await axeFaults(page), [])
-  assert.equal(await overflowPx(page), 0)
-})
-
 test('spot levels, pasted, from a survey to a printed calendar', async (site) => {
   const page = await newPage(site)
   await page.goto(site.url)
   await button(page, 'A level survey').click()
-  const rows = ['mark,east,north,level']
+  const rows = ['mark,east (m),north (m),level (m)']
   for (let east = 0; east <= 12; east += 3)
     for (let north = 0; north <= 18; north += 3)
       rows.push(`P${rows.length},${east},${north},${(100 + 0.3 * north + 0.02 * east).toFixed(2)}`)
-  await page.getByLabel('or paste the lines').fill([...rows, 'P99,1,2,high'].join('\n'))
-  assert.match(await page.locator('.problems').innerText(), /line 37, level.*“high” is not a number/)
   await page.getByLabel('or paste the lines').fill(rows.join('\n'))
-  assert.match(await page.locator('.said').innerText(), /35 levels read/)
-  await button(page, 'Show me my bank').click()
+  await button(page, 'Read these lines').click()
+  await page.locator('.survey-parts', { hasText: '35 points' }).waitFor()
+  await page.getByLabel('or near').selectOption({ index: 1 })
+  await button(page, 'Keep this survey').click()
   await toPrintedCalendar(page)
 })
 
@@ -400,7 +378,7 @@ test('with no network the app opens again and answers', async (site) => {
   assert.match(await page.locator('.answer .says').innerText(), /rain a year/)
 })
 
-tests.push(...surveyTests)
+tests.push(...startTests, ...surveyTests)
 
 const site = await openSite()
 let [passed, failed] = [0, 0]

@@ -21,9 +21,26 @@ export interface Keep {
   readonly writeAside: (plans: readonly SetAside[]) => Promise<void>
 }
 
+/** Where a half-written field book is kept; the test hands in its own. */
+export interface DraftKeep {
+  readonly read: () => Promise<unknown>
+  readonly write: (draft: unknown) => Promise<void>
+}
+
+const openStore = () => openDB(DATABASE, 1, { upgrade: (db) => void db.createObjectStore(STORE) })
+
+/** Keeps a half-written field book in the browser's own database, beside the plans. */
+export function browserDraftKeep(): DraftKeep {
+  const database = openStore()
+  return {
+    read: async () => (await database).get(STORE, 'draft') as Promise<unknown>,
+    write: async (draft) => void (await (await database).put(STORE, draft, 'draft')),
+  }
+}
+
 /** Keeps text in the browser's own database. */
 export function browserKeep(): Keep {
-  const database = openDB(DATABASE, 1, { upgrade: (db) => void db.createObjectStore(STORE) })
+  const database = openStore()
   const get = async (key: string): Promise<unknown> => (await database).get(STORE, key)
   const put = async (key: string, value: unknown): Promise<void> => {
     await (await database).put(STORE, value, key)

@@ -4,12 +4,23 @@ import type { Problem } from '#core/units'
 import { newPlan, planSchema, problemsOf, type Plan } from '#plan'
 import { useTables } from '../stores/tables'
 
-/** What every start asks besides the ground: a name and a place. */
-export function useStartPlace(name: string) {
+/** Where a plan begins until the person says otherwise [°]; it stands in the fields for all to see. */
+const FIRST_PLACE = { latitudeDeg: 52, longitudeDeg: 0 }
+
+/** What was measured besides the ground. */
+type Measured = Pick<Plan['survey'], 'books' | 'accuracy' | 'compass' | 'boundary'>
+
+/**
+ * What every start asks besides the ground: a name and a place.
+ *
+ * @param name - what the plan is called until the person says otherwise
+ * @param empty - the place is left open, for a survey that may bring its own
+ */
+export function useStartPlace(name: string, empty = false) {
   const { places } = useTables()
   const planName = ref(name)
-  const latitudeDeg = ref<number | undefined>(52)
-  const longitudeDeg = ref<number | undefined>(0)
+  const latitudeDeg = ref(empty ? undefined : FIRST_PLACE.latitudeDeg)
+  const longitudeDeg = ref(empty ? undefined : FIRST_PLACE.longitudeDeg)
   const problems = ref<readonly Problem[]>([])
 
   function moveTo(north: number | undefined, east: number | undefined): void {
@@ -18,7 +29,7 @@ export function useStartPlace(name: string) {
   }
 
   /** A whole plan on this ground; undefined with problems when something is missing. */
-  function planOn(ground: GroundSurvey): Plan | undefined {
+  function planOn(ground: GroundSurvey, { boundary, ...measured }: Measured = {}): Plan | undefined {
     if (latitudeDeg.value === undefined || longitudeDeg.value === undefined) {
       problems.value = [
         {
@@ -35,8 +46,9 @@ export function useStartPlace(name: string) {
       latitudeDeg: latitudeDeg.value,
       longitudeDeg: longitudeDeg.value,
       places,
+      measured,
     })
-    const checked = planSchema.safeParse(plan)
+    const checked = planSchema.safeParse(boundary ? { ...plan, survey: { ...plan.survey, boundary } } : plan)
     problems.value = checked.success ? [] : problemsOf(checked.error.issues, 'plan')
     return checked.success ? checked.data : undefined
   }

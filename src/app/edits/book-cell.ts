@@ -67,7 +67,12 @@ export function setBookCell(
 function read(unit: WrittenUnit, key: BookCell, text: string): number | string | undefined {
   if (key === 'mark' || key === 'remark') return text
   if (key === 'angleDeg') {
-    const angle = Number(text.replace(',', '.').replace(/^\u2212/, '-').replace(/°$/, ''))
+    const angle = Number(
+      text
+        .replace(',', '.')
+        .replace(/^\u2212/, '-')
+        .replace(/°$/, ''),
+    )
     return Number.isFinite(angle) ? angle : undefined
   }
   return lengthFromText(text, farUnit.has(key) ? placeUnit(unit) : unit)

@@ -12,7 +12,7 @@ import type { Outcome } from '#core/units'
 import { problemsOf } from '#plan'
 import { refused } from './refused'
 import { linesOf } from './field-books'
-import { asFinished, endsWithFore, runningBook } from './staff-book'
+import { asFinished, endsWithFore, openBook, runningBook } from './staff-book'
 
 type Rules = Pick<SurveyTables, 'allowables'>
 
@@ -31,7 +31,7 @@ export interface BookProfile {
  * @returns stations, each distance once, to the millimetre
  */
 export function profileOfBook(book: Book, tables: Rules): Outcome<BookProfile> {
-  const read = stationsOf(openBook(book), tables)
+  const read = stationsOf(asItStands(book), tables)
   if (!read.ok) return read
   const { stations, turned } = fromTheTop(read.value)
   const once = stations.filter(({ distanceM }, at) => stations[at - 1]?.distanceM !== distanceM)
@@ -48,10 +48,8 @@ export function profileOfBook(book: Book, tables: Rules): Outcome<BookProfile> {
 }
 
 /** A level book that is not at its end yet is neither closed nor shared out. */
-function openBook(book: Book): Book {
-  if (book.kind !== 'level-book' || endsWithFore(book)) return book
-  return { ...asFinished(book), endLevelM: undefined, allowable: undefined, adjust: false }
-}
+const asItStands = (book: Book): Book =>
+  book.kind !== 'level-book' || endsWithFore(book) ? book : openBook(book)
 
 /** Spot levels from a book, and lines that gave none. */
 export interface BookLevels {

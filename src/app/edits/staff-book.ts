@@ -1,9 +1,4 @@
-import {
-  reduceLevelBook,
-  type LevelBook,
-  type ReducedLevelBook,
-  type SurveyTables,
-} from '#core/booking'
+import { reduceLevelBook, type LevelBook, type ReducedLevelBook, type SurveyTables } from '#core/booking'
 import type { Outcome } from '#core/units'
 import { refused } from './refused'
 
@@ -73,6 +68,7 @@ export function bookSight(book: LevelBook, sight: Sight): Outcome<LevelBook> {
 
 const noted = (remark: string | undefined) => (remark === undefined ? {} : { remark })
 
+/** Without what is undefined. */
 const without = (beside: object): object =>
   Object.fromEntries(Object.entries(beside).filter(([, value]) => value !== undefined))
 
@@ -89,8 +85,7 @@ export function takeSightBack(book: LevelBook): LevelBook {
   const last = book.rows.at(-1)
   const rest = book.rows.slice(0, -1)
   if (last?.foreM === undefined || last.backM === undefined) return { ...book, rows: rest }
-  const { backM: _, ...fore } = last
-  return { ...book, rows: [...rest, fore] }
+  return { ...book, rows: [...rest, without({ ...last, backM: undefined })] }
 }
 
 /**
@@ -107,6 +102,11 @@ export function asFinished(book: LevelBook): LevelBook {
   const endM = foreM ?? interM
   if (endM === undefined || (interM === undefined && backM === undefined)) return book
   return { ...book, rows: [...book.rows.slice(0, -1), { ...beside, foreM: endM }] }
+}
+
+/** The book as far as it goes: at its end, not held against any level, nothing shared out. */
+export function openBook(book: LevelBook): LevelBook {
+  return { ...asFinished(book), endLevelM: undefined, allowable: undefined, adjust: false }
 }
 
 /** Whether the book ends as a book must: with a fore sight, and nothing after it. */
@@ -126,7 +126,5 @@ export function runningBook(
   book: LevelBook,
   tables: Pick<SurveyTables, 'allowables'>,
 ): Outcome<ReducedLevelBook> {
-  if (endsWithFore(book)) return reduceLevelBook(book, tables)
-  const open: LevelBook = { ...asFinished(book), adjust: false }
-  return reduceLevelBook({ ...open, endLevelM: undefined, allowable: undefined }, tables)
+  return reduceLevelBook(endsWithFore(book) ? book : openBook(book), tables)
 }
