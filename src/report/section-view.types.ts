@@ -178,7 +178,7 @@ export interface PlanMarked {
 }
 
 /** A line of the plan with what it is. */
-export interface PlanLine {
+interface PlanLine {
   readonly kind: string
   readonly name: string
   readonly line: readonly PlanPoint[]

@@ -32,7 +32,7 @@ export interface PlacedFigure {
 }
 
 /** Which figure is changed. */
-export interface FigureChange {
+interface FigureChange {
   readonly id: string
   /** Which corner, from 0. */
   readonly corner: number
