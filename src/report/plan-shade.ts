@@ -4,7 +4,7 @@ import { rampColour, type RampName } from './ramps'
 import { grouped, withUnit } from './words/figures-in-words'
 
 /** A class of a shading: its colour, what it stands for, and how much of the plot it takes. */
-export interface ShadeClass {
+interface ShadeClass {
   readonly colour: string
   readonly words: string
   readonly planAreaM2: number

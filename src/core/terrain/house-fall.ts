@@ -5,7 +5,7 @@ import { levelOfPlaceM, plotCellAt } from './place-on-ground'
 import type { Terrain } from './terrain.types'
 
 /** How far from a wall the fall of the ground counts [m]: the 10 ft of the International Residential Code R401.3, from memory. */
-export const HOUSE_REACH_M = 3
+const HOUSE_REACH_M = 3
 
 /** Places along a wall and away from it are looked at this far apart at most [m]. */
 const SPACING_M = 0.25

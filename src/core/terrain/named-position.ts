@@ -4,7 +4,7 @@ import type { Terrain } from './terrain.types'
 /** Named positions on a slope, from its top to its bottom. */
 export const namedPositions = ['crest', 'shoulder', 'backslope', 'footslope', 'toe'] as const
 
-export type NamedPosition = (typeof namedPositions)[number]
+type NamedPosition = (typeof namedPositions)[number]
 
 /** Above and below these positions the ground is crest and toe whatever its shape [ratio]; own judgement. */
 const CREST_FROM = 0.9

@@ -18,7 +18,7 @@ export interface SmallSection {
 }
 
 /** A stretch of a section in one zone. */
-export interface SmallZone {
+interface SmallZone {
   readonly key: string
   readonly letter: string
   readonly fromPx: number
