@@ -9,6 +9,7 @@ export const mapLayers = [
   { id: 'levels', name: 'levels' },
   { id: 'lines', name: 'lines' },
   { id: 'zones', name: 'zones' },
+  { id: 'water', name: 'water that stands or leaves' },
   { id: 'things', name: 'things' },
   { id: 'backdrop', name: 'backdrop' },
 ] as const
@@ -31,6 +32,7 @@ export function planLayers(view: PlanView, shown: ReadonlySet<MapLayer>, zones: 
     }),
     ...when('contours', () => contourLayers(view)),
     ...when('zones', () => zoneLayers(view, zones)),
+    ...when('water', () => waterLayers(view)),
     ...when('lines', () => lineLayers(view.marked)),
     ...when('things', () => [...thingLayers(view), ...aroundLayers(view.marked)]),
     ...sectionLayers(view),
@@ -78,9 +80,39 @@ function zoneLayers({ zones }: PlanView, { picked, pick }: ZonePick): L.Layer[] 
   })
 }
 
+/** Share of the plot's length that an arrow for all of its water takes [m/m]. */
+const ARROW_SHARE = 0.12
+
+/** Hollows, and arrows where water leaves with their share of the plot's. */
+function waterLayers({ water, boundary }: PlanView): L.Layer[] {
+  const bounds = L.latLngBounds(boundary.map(onMap))
+  const longM = Math.hypot(bounds.getNorth() - bounds.getSouth(), bounds.getEast() - bounds.getWest())
+  return [
+    ...water.hollows.map((ring) =>
+      L.polygon(lineOnMap(ring), { className: 'map-hollow' }).bindTooltip('a hollow: water stands here'),
+    ),
+    ...water.leaving.flatMap(({ at, towardsDeg, share }) => {
+      const lengthM = longM * ARROW_SHARE * Math.sqrt(share)
+      const tip = {
+        eastM: at.eastM + lengthM * Math.sin((towardsDeg * Math.PI) / 180),
+        northM: at.northM + lengthM * Math.cos((towardsDeg * Math.PI) / 180),
+      }
+      const words = `${Math.round(share * 100)} % of the plot’s water`
+      return [
+        L.polyline(lineOnMap([at, tip]), { className: 'map-leaves' }).bindTooltip(words),
+        L.marker(onMap(tip), {
+          icon: L.divIcon({ className: 'map-leaves-words', html: asText(`${Math.round(share * 100)} %`) }),
+          interactive: false,
+          keyboard: false,
+        }),
+      ]
+    }),
+  ]
+}
+
 function lineLayers({ breaklines }: PlanMarked): L.Layer[] {
   return breaklines.map(({ kind, name, line }) =>
-    L.polyline(lineOnMap(line), { className: `map-line ${kind}` }).bindTooltip(name || kind),
+    L.polyline(lineOnMap(line), { className: `map-line ${kind}` }).bindTooltip(asText(name || kind)),
   )
 }
 
@@ -95,14 +127,14 @@ function thingLayers({ obstacles }: PlanView): L.Layer[] {
         : isOutline(obstacle)
           ? L.polygon(places, { className })
           : L.polyline(places, { className: `${className} line` })
-    return layer.bindTooltip(obstacle.name)
+    return layer.bindTooltip(asText(obstacle.name))
   })
 }
 
 function aroundLayers({ beyond, viewpoints }: PlanMarked): L.Layer[] {
   return [
     ...beyond.map(({ kind, name, line }) =>
-      L.polyline(lineOnMap(line), { className: `map-beyond ${kind}` }).bindTooltip(name),
+      L.polyline(lineOnMap(line), { className: `map-beyond ${kind}` }).bindTooltip(asText(name)),
     ),
     ...viewpoints.map(({ name, at }) =>
       L.marker(onMap(at), {
@@ -127,15 +159,19 @@ function sectionLayer(
   { from, to }: { readonly from: PlanPoint; readonly to: PlanPoint },
   className: string,
 ): L.Layer[] {
-  const end = (place: PlanPoint, letter: string) => {
-    const words = document.createElement('span')
-    words.textContent = letter
-    return L.marker(onMap(place), {
-      icon: L.divIcon({ className: 'map-end', html: words, iconSize: [22, 22] }),
+  const end = (place: PlanPoint, letter: string) =>
+    L.marker(onMap(place), {
+      icon: L.divIcon({ className: 'map-end', html: asText(letter), iconSize: [22, 22] }),
       interactive: false,
       keyboard: false,
     })
-  }
   const line = L.polyline([onMap(from), onMap(to)], { className, interactive: false })
   return [line, end(from, name), end(to, `${name}′`)]
+}
+
+/** Words as they are: names come from files and may hold anything. */
+function asText(words: string): HTMLElement {
+  const element = document.createElement('span')
+  element.textContent = words
+  return element
 }
