@@ -7,6 +7,7 @@ import { bandOf, levelsOfBand } from './geotiff-levels'
 import { placeOfImage, type ImagePlace } from './geotiff-place'
 import { gridPart, northFirst } from './grid-part'
 import { refusal } from './refusal'
+import { soundDirectory } from './tiff-directory'
 import type { LengthUnit, SurveyRead } from './survey-read.types'
 
 /**
@@ -16,6 +17,12 @@ import type { LengthUnit, SurveyRead } from './survey-read.types'
  * @returns one part, a grid; or what is wrong
  */
 export async function readGeoTiff(bytes: Uint8Array): Promise<Outcome<SurveyRead>> {
+  if (!soundDirectory(bytes))
+    return refusal(
+      'file',
+      'The TIFF cannot be read: its directory points outside the file.',
+      'It is cut short or damaged. Export it again.',
+    )
   registerCappedDecoders()
   try {
     // A copy, because the library wants a whole buffer, and bytes may be a view of a larger one.
