@@ -299,6 +299,45 @@ test('a picture of another kind is refused in words', async (site) => {
   await page.getByText('The picture cannot be read.').waitFor()
 })
 
+test('the plan is shaded with its key, and a drop is followed by touch and by figures', async (site) => {
+  const page = await openGarden(site)
+  await openPlan(page, 'Zones')
+  await page.getByLabel('Shade the plan by').selectOption('gradient')
+  await page.locator('.map-picture').waitFor()
+  const key = page.locator('.shade-key')
+  await key.getByText('10 to 15', { exact: false }).waitFor()
+  assert.match(await key.innerText(), /m² on plan/)
+  await page.getByLabel('Follow a drop of water').check()
+  await give(page, 'It falls, east', 8)
+  await give(page, 'north', 30)
+  await page
+    .locator('.drop-said', { hasText: /A drop from here runs \d+\.\d m, falls \d+\.\d\d m/ })
+    .waitFor()
+  await page.locator('.map-drop').waitFor()
+  await give(page, 'north', 300)
+  await page.locator('.drop-said', { hasText: 'That place is off the plot.' }).waitFor()
+  assert.deepEqual(await axeFaults(page), [])
+})
+
+test('names from a file are words on the plan, never markup', async (site) => {
+  const page = await openGarden(site)
+  const plan = JSON.parse(readFileSync(join(root, `data/demos/${garden}.lynchet.json`), 'utf8'))
+  const hostile = '<img src=x onerror="document.title=1">'
+  for (const obstacle of plan.survey.obstacles) obstacle.name = hostile
+  for (const each of plan.survey.beyond) each.name = hostile
+  plan.survey.sections[0].name = '<b>B</b>'
+  plan.name = 'Hostile names'
+  await openFile(page, plan)
+  await page.locator('.plan-name', { hasText: 'Hostile names' }).waitFor()
+  await settled(page)
+  await openPlan(page, 'Zones')
+  const thing = page.locator('.map-thing.house').first()
+  await thing.waitFor()
+  await thing.hover({ force: true })
+  await page.locator('.leaflet-tooltip', { hasText: hostile }).first().waitFor()
+  assert.equal(await page.locator('.plan-map img[src="x"], .plan-map b').count(), 0)
+})
+
 for (const [width, colorScheme] of [
   [1440, 'dark'],
   [768, 'light'],
