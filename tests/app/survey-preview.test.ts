@@ -140,6 +140,16 @@ describe('a survey before it is kept', () => {
     ).toEqual([false, true, false, false])
   })
 
+  it('DXF R2010: a doubt about a layer is asked only when the layer is chosen', async () => {
+    const { page, reader } = preview()
+    await file(page, 'dxf-everything-r2010.dxf')
+    await reader().answer()
+    expect(page.findAll('.doubt').length).toBe(0)
+    await page.findAll('.survey-parts input').at(0)?.setValue(true)
+    await nextTick()
+    expect(page.find('.doubt legend').text()).toBe('layer LEVELS')
+  })
+
   it('levels of zero are a question: left out when the person says so', async () => {
     const { page, reader, paste, ground, still } = preview()
     await paste('east (m),north (m),level (m)\n0,0,50\n90,0,51\n0,90,52\n90,90,51\n50,50,0')

@@ -71,6 +71,21 @@ async function bookedLoop(page) {
   }
 }
 
+/** In the page: whether the book that is kept on the device has so many lines. */
+const draftLines = (count) =>
+  new Promise((resolve, reject) => {
+    const opening = indexedDB.open('lynchet')
+    opening.onerror = () => reject(opening.error)
+    opening.onsuccess = () => {
+      const reading = opening.result.transaction('kept').objectStore('kept').get('draft')
+      reading.onerror = () => reject(reading.error)
+      reading.onsuccess = () => {
+        opening.result.close()
+        resolve(reading.result?.books?.[0]?.rows?.length === count)
+      }
+    }
+  })
+
 export const startTests = []
 const test = (name, run) => startTests.push({ name, run })
 
@@ -141,7 +156,7 @@ test('a half-written book is there again after a reload, and a reading can be ta
   await read(page, { staff: '0.512' })
   await read(page, { staff: '1.734' })
   await page.locator('.staff-state', { hasText: '2 booked' }).waitFor()
-  await page.waitForTimeout(300)
+  await page.waitForFunction(draftLines, 2)
   await page.reload()
   await button(page, 'A profile down the slope').click()
   await page.getByText('Your book from last time is here again.').waitFor()
@@ -159,7 +174,8 @@ test('legs by tape and clinometer, with the keys, to the sheet; its field sheet 
   await measureBy(page, 'Tape and clinometer')
   await button(page, 'Print a field sheet').click()
   const sheet = page.frameLocator('iframe[title="Field sheet to print"]')
-  await sheet.getByRole('heading', { name: 'Tape and clinometer' }).waitFor()
+  // The frame is there for the printer alone, not to be seen.
+  await sheet.locator('h1', { hasText: 'Tape and clinometer' }).waitFor({ state: 'attached' })
   await stage(page, 'Book')
   for (const [length, angle] of [
     ['4.2', '12'],
@@ -220,6 +236,18 @@ for (const [file, says] of [
     await page.locator('.survey-parts li').first().waitFor()
     await clean(page, file)
   })
+
+test('the place of one file is not kept for the next', async (site) => {
+  const page = await openStart(site, 'A level survey')
+  await page.locator('#levels-file').setInputFiles(join(files, 'points-27700.geojson'))
+  await page.getByText(/That puts its middle at/).waitFor()
+  await page.getByText('Taken from the coordinates of the file.').waitFor()
+  assert.notEqual(await page.getByLabel('Latitude, north positive').inputValue(), '')
+  await page.locator('#levels-file').setInputFiles(join(files, 'dxf-metres-r2018.dxf'))
+  await page.getByText('It names no coordinate system.').waitFor()
+  await page.getByText(/Still to say: .*where on the globe it lies/).waitFor()
+  assert.equal(await page.getByLabel('Latitude, north positive').inputValue(), '')
+})
 
 test('pasted lines with a bad one are mended in the page, and nothing is kept before', async (site) => {
   const page = await openStart(site, 'A level survey', phone)

@@ -1,5 +1,5 @@
-import type { Doubt, LengthUnit, SurveyPart, SurveyRead, SurveyWindow, SurveyWish } from '#files'
-import { computed, reactive, ref, shallowRef, watch, type Ref } from 'vue'
+import type { Doubt, LengthUnit, SurveyPart, SurveyRead, SurveyWish } from '#files'
+import { computed, reactive, ref, watch, type Ref } from 'vue'
 
 /** A doubt, how it is known, and whether it is answered. */
 interface AskedDoubt extends Doubt {
@@ -14,14 +14,13 @@ interface AskedDoubt extends Doubt {
  */
 export function useReadWish(read: Readonly<Ref<SurveyRead | undefined>>) {
   const said = emptyWish()
-  const { partIds, unit, levelUnit, epsg, zeroLevels, window } = said
+  const { partIds, unit, levelUnit, epsg, zeroLevels } = said
   const { doubts, answer, forget } = useDoubts(read, partIds, (word) => (zeroLevels.value = word))
 
   watch(read, (now, before) => {
     if (!now) return
     forget()
     zeroLevels.value = undefined
-    window.value = undefined
     // The same table with other columns keeps what was said of it.
     if (before?.table === undefined || now.table === undefined) begin(said, now)
   })
@@ -45,7 +44,6 @@ export function useReadWish(read: Readonly<Ref<SurveyRead | undefined>>) {
           levelUnit: levelUnit.value,
           epsg: epsg.value,
           zeroLevels: zeroLevels.value,
-          ...(window.value ? { window: window.value } : {}),
         },
   )
 
@@ -56,7 +54,7 @@ export function useReadWish(read: Readonly<Ref<SurveyRead | undefined>>) {
     partIds.value = (chosen ? [...kept, part] : others).map(({ id }) => id)
   }
 
-  return { partIds, unit, levelUnit, epsg, window, parts, doubts, hasZeros, still, wish, answer, choosePart }
+  return { partIds, unit, levelUnit, epsg, parts, doubts, hasZeros, still, wish, answer, choosePart }
 }
 
 const emptyWish = () => ({
@@ -65,7 +63,6 @@ const emptyWish = () => ({
   levelUnit: ref<LengthUnit>(),
   epsg: ref<number>(),
   zeroLevels: ref<SurveyWish['zeroLevels']>(),
-  window: shallowRef<SurveyWindow>(),
 })
 
 /** What the file says itself; a part is taken only when there is no other. */
@@ -101,9 +98,11 @@ const chosenOf = (read: SurveyRead | undefined, ids: readonly string[]): SurveyP
 
 const keyed = ({ where, what }: Doubt) => ({ key: `${where} | ${what}` })
 
-/** A doubt about a part that was not chosen need not be answered. */
+/** A doubt about a part that was not chosen need not be answered; a layer may hold several parts. */
 function concerns({ where }: Doubt, all: readonly SurveyPart[], chosen: readonly SurveyPart[]): boolean {
-  const named = (parts: readonly SurveyPart[]) => parts.some(({ name }) => name === where)
+  const layer = where.replace(/^layer /, '')
+  const named = (parts: readonly SurveyPart[]) =>
+    parts.some(({ name }) => name === where || name.startsWith(`${layer}: `))
   return !named(all) || named(chosen)
 }
 

@@ -6,6 +6,15 @@ import { computed, type Ref } from 'vue'
 import { keptBook, levelsOfBook, profileOfBook } from '../edits/book-ground'
 import { linesOf } from '../edits/field-books'
 
+/** An invented slope, to be typed over. */
+export const FIRST_STATIONS: ProfileSurvey['stations'] = [
+  { distanceM: 0, levelM: 3.4 },
+  { distanceM: 3, levelM: 3.1 },
+  { distanceM: 6, levelM: 1.8 },
+  { distanceM: 9, levelM: 0.4 },
+  { distanceM: 12, levelM: 0 },
+]
+
 /** What the ground of a measured slope is made from. */
 interface GroundParts {
   readonly book: Readonly<Ref<Book | undefined>>
