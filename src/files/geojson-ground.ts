@@ -118,12 +118,16 @@ export function ringsOf(shapes: readonly Shape[]): { boundary: SurveyPart['bound
     .filter((ring) => ring.length >= 3)
   const [largest] = [...rings].sort((one, other) => areaOf(other) - areaOf(one))
   if (!largest) return { boundary: undefined, notes: [] }
+  const holes = shapes.filter(({ kind }) => kind === 'hole').length
   return {
     boundary: largest.map(([eastM, northM]) => ({ eastM, northM })),
     notes: [
       rings.length > 1
         ? `The largest of ${rings.length} polygons is taken as the boundary; the others were left out.`
         : 'The polygon is taken as the boundary.',
+      ...(holes > 0
+        ? [`Holes of polygons were left out, ${holes} of them; draw them again under “Outline and holes”.`]
+        : []),
     ],
   }
 }

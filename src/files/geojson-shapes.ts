@@ -3,7 +3,7 @@ export type Place = readonly [number, number, number | undefined]
 
 /** One point, line or ring of a GeoJSON file, with the properties of its feature. */
 export interface Shape {
-  readonly kind: 'point' | 'line' | 'ring'
+  readonly kind: 'point' | 'line' | 'ring' | 'hole'
   readonly places: readonly Place[]
   readonly properties: ReadonlyMap<string, unknown>
 }
@@ -14,7 +14,7 @@ const DEEPEST = 8
 const MOST_PLACES = 1_000_000
 
 /**
- * Every point, line and outer ring of a GeoJSON document (RFC 7946).
+ * Every point, line, outer ring and hole of a GeoJSON document (RFC 7946).
  *
  * @param parsed - the document
  * @returns the shapes, or what is wrong, a sentence
@@ -97,14 +97,15 @@ function gatherGeometry(
       ? leaves(coordinates, lists).map((place) => [place])
       : leaves(coordinates, lists - 1).map((line) => (Array.isArray(line) ? (line as unknown[]) : []))
   // Only the outer ring of a polygon bounds it; the others are holes.
-  const wanted = kind === 'ring' ? outerRings(coordinates, lists) : groups
-  for (const group of wanted) {
+  const outer = kind === 'ring' ? new Set(outerRings(coordinates, lists)) : undefined
+  for (const group of groups) {
     const places = group.map(placeOf)
     into.places += places.length
     if (into.places > MOST_PLACES) return `The file has more than ${MOST_PLACES} coordinates.`
     if (places.some((place) => place === undefined))
       return `A ${kind} has coordinates that are not numbers: ${JSON.stringify(group)?.slice(0, 60)}.`
-    into.shapes.push({ kind, places: places.filter((place) => place !== undefined), properties })
+    const own = outer && !outer.has(group) ? 'hole' : kind
+    into.shapes.push({ kind: own, places: places.filter((place) => place !== undefined), properties })
   }
   return undefined
 }

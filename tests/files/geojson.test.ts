@@ -98,6 +98,31 @@ describe('GeoJSON by RFC 7946', () => {
     expect(read.notes.join(' ')).toContain('1 points without a level')
   })
 
+  it('the outer ring of a polygon is the boundary (RFC 7946 section 3.1.6); holes are told, not lost in silence', async () => {
+    const square = (from: number, to: number) => [
+      [from, from],
+      [to, from],
+      [to, to],
+      [from, to],
+      [from, from],
+    ]
+    const read = await understoodText(
+      text([
+        feature(at(1, 1, 5)),
+        feature(at(90, 2, 6)),
+        feature(at(3, 80, 7)),
+        feature({ type: 'Polygon', coordinates: [square(0, 100), square(40, 60)] }),
+      ]),
+    )
+    expect(read.parts[0]?.boundary).toEqual([
+      { eastM: 0, northM: 0 },
+      { eastM: 100, northM: 0 },
+      { eastM: 100, northM: 100 },
+      { eastM: 0, northM: 100 },
+    ])
+    expect(read.notes.join(' ')).toContain('Holes of polygons were left out, 1 of them')
+  })
+
   it('degrees that would span a county are asked about, and can be lengths', async () => {
     const read = await understoodText(
       text([feature(at(0, 0, 1)), feature(at(20, 0, 2)), feature(at(0, 30, 3))]),
