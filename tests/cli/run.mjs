@@ -14,6 +14,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { freshGuide, guideFile } from './guide.mjs'
+import { surveyFileTests } from './survey-files.mjs'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const built = join(root, 'dist-cli/lynchet.mjs')
@@ -25,9 +26,16 @@ const folder = mkdtempSync(join(tmpdir(), 'lynchet-'))
 copyFileSync(built, join(folder, 'lynchet.mjs'))
 
 let [passed, failed] = [0, 0]
+const running = []
+
+/** Runs a test; one that waits for something is waited for at the end. */
 function test(title, body) {
+  running.push(outcomeOf(title, body))
+}
+
+async function outcomeOf(title, body) {
   try {
-    body()
+    await body()
     passed++
   } catch (error) {
     failed++
@@ -133,14 +141,14 @@ for (const demo of demos) {
   })
 }
 
-test('layer --list names every layer of the findings, and those that look in a direction', () => {
+test('layer --list names every layer of the findings, and those that ask for a direction or a viewpoint', () => {
   const listed = good(['layer', '--list'])
     .trim()
     .split('\n')
     .map((line) => line.split(/\s/)[0])
   const { layers } = JSON.parse(good(['assess', demos[0], '--json']))
   assert.deepEqual(
-    listed.filter((name) => name !== 'horizon'),
+    listed.filter((name) => name !== 'horizon' && name !== 'seen'),
     layers.map(({ name }) => name),
   )
 })
@@ -428,6 +436,8 @@ test('sheet: every method in the list prints, with the lines asked for', () => {
   assert.equal(lynchet(['sheet', 'a-frame']).code, 2)
 })
 
+surveyFileTests({ test, lynchet, good, read, gridOf, folder, root })
+
 test('exit codes: 0 for help, 1 for a bad plan, 2 for a command not understood', () => {
   assert.ok(good(['--help']).includes('EXIT CODES'))
   const { version } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'))
@@ -478,6 +488,7 @@ test('schema writes what is in docs/schema', () => {
     assert.equal(read(join('formats', file)), readFileSync(join(root, 'docs/schema', file), 'utf8'), file)
 })
 
+await Promise.all(running)
 rmSync(folder, { recursive: true })
 console.log(`${passed} passed, ${failed} failed`)
 process.exitCode = failed > 0 ? 1 : 0
