@@ -1,4 +1,5 @@
 import {
+  FOOT_M,
   lengthToText,
   reduceLevelBook,
   stationsOf,
@@ -87,12 +88,15 @@ function lastLevelM(book: LevelBook): number {
 export function nextDistanceM(book: LevelBook): number {
   const known = book.rows.flatMap(({ distanceM }) => (distanceM === undefined ? [] : [distanceM]))
   const [before, last] = [known.at(-2), known.at(-1)]
-  if (last === undefined) return book.rows.length === 0 ? 0 : FIRST_STEP_M
-  return last + (before === undefined ? FIRST_STEP_M : Math.abs(last - before) || FIRST_STEP_M)
+  const firstM = placeUnit(book.unit) === 'm' ? FIRST_STEP_M : FIRST_STEP_FEET_M
+  if (last === undefined) return book.rows.length === 0 ? 0 : firstM
+  return last + (before === undefined ? firstM : Math.abs(last - before) || firstM)
 }
 
-/** The second point is taken to lie this far down [m]. */
+/** The second point is taken to lie this far down [m]; own judgement. */
 const FIRST_STEP_M = 2
+/** The same where distances are in feet: 5 ft. */
+const FIRST_STEP_FEET_M = 5 * FOOT_M
 
 const figure = (valueM: number, unit: WrittenUnit): string =>
   unit === 'ft-in' ? lengthToText(valueM, unit) : `${lengthToText(valueM, unit)} ${unit}`
