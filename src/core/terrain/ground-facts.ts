@@ -37,6 +37,8 @@ export interface GroundFacts {
   readonly relativePosition: () => Float64Array
   /** Plan area off the plot that drains onto each cell at its edge [m²]; undefined when none does. */
   readonly inflowM2: () => Float64Array | undefined
+  /** What each cell gives of its own: its part in the plot, and the ground beyond that drains onto it [cells]. */
+  readonly sources: () => Float64Array
   /** Cells that drain through each cell by all ways, a cut cell counting its part, ground beyond the boundary as described [cells]. */
   readonly accumulation: () => Float64Array
   readonly upslopeAreaM2: () => Float64Array
@@ -98,6 +100,7 @@ export function groundFacts(surface: Surface, beyond: readonly SheddingStretch[]
     position: once(() => slopePosition(drained())),
     relativePosition: once(() => relativePosition(drained(), heightM())),
     inflowM2: inflow,
+    sources,
     accumulation,
     upslopeAreaM2: once(() => times(accumulation(), cellM2)),
     catchmentM,

@@ -28,7 +28,7 @@ export function terrainOf(
     slopeDeg,
     aspectDeg,
     filledM: facts.filledM(),
-    upslopeAreaM2: upslopeAreaM2(times(surface.share, surface.frame.cellM ** 2), flow),
+    upslopeAreaM2: upslopeAreaM2(times(facts.sources(), surface.frame.cellM ** 2), flow),
     inflowM2: facts.inflowM2(),
     heightAboveFootM: facts.heightAboveFootM(),
     position: facts.position(),
