@@ -151,7 +151,10 @@ export const zoneFindingsSchema = z.strictObject({
   position: figure('place on the slope, 0 foot to 1 crest', shares),
   formDown: figure('curvature down the slope', { unit: '1/m', decimals: 5 }),
   formAcross: figure('curvature across the slope', { unit: '1/m', decimals: 5 }),
-  upslopeAreaM2: figure('plan area that drains into it from above, described ground beyond the boundary included', areas),
+  upslopeAreaM2: figure(
+    'plan area that drains into it from above, described ground beyond the boundary included',
+    areas,
+  ),
   levelM: z.strictObject({
     highest: figure('highest level', { unit: 'm', decimals: 3 }),
     lowest: figure('lowest level', { unit: 'm', decimals: 3 }),

@@ -9,16 +9,10 @@ export {
 export { surveyTablesSchema, type Allowable, type SurveyMethod, type SurveyTables } from './methods.schema'
 export { FOOT_M, lengthFromText, lengthToText, US_SURVEY_FOOT_M, type WrittenUnit } from './written-length'
 export { reduceLevelBook } from './reduce-level-book'
-export type {
-  BookCheck,
-  BookClosing,
-  BookStation,
-  ReducedLevelBook,
-  ReducedLevelLine,
-} from './reduced-book.types'
+export type { BookCheck, BookStation, ReducedLevelBook } from './reduced-book.types'
 export { stationsOf } from './book-stations'
 export { fromTheTop } from './turned-stations'
-export { markedLevelsOf, type MarkedLevels } from './marked-levels'
+export { markedLevelsOf } from './marked-levels'
 export { bookSdM, pointSdsM } from './book-error'
 export { methodOfBook } from './method-of-book'
 export { professionalAdvice } from './professional-advice'
