@@ -10,7 +10,7 @@ const root = fileURLToPath(new URL('../../', import.meta.url))
 export const guideFile = join(root, 'docs/guide/command-line.md')
 
 /** Names of the tables that the guide shows, in their order. */
-const tables = ['places.csv', 'wrong.csv', 'book.csv']
+const tables = ['places.csv', 'wrong.csv', 'book.csv', 'survey.csv']
 
 /** Splits a command line at spaces outside of quotes. */
 const wordsOf = (line) => [...line.matchAll(/"([^"]*)"|(\S+)/g)].map(([, quoted, plain]) => quoted ?? plain)
