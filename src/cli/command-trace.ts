@@ -94,7 +94,7 @@ function traceText(traced: Traced): readonly string[] {
       ? ` and ${withUnit(traced.drainingBeyondM2, 'm²', 1)} beyond the boundary`
       : ''
   return [
-    `Level     ${withUnit(traced.levelM, 'm', 2)}, standard error ${withUnit(traced.levelErrorM, 'm', 2)}`,
+    `Level     ${withUnit(traced.levelM, 'm', 3)}, standard error ${withUnit(traced.levelErrorM, 'm', 3)}`,
     `Gradient  ${withUnit(traced.slopeDeg, '°', 1)}, standard error ${withUnit(traced.slopeErrorDeg, '°', 1)}`,
     `Faces     ${facesDeg === null ? 'nowhere, it is level' : `${windName(facesDeg)}, ${withUnit(facesDeg, '°', 0)}`}`,
     `A drop    runs ${withUnit(drop.lengthM, 'm', 1)} and ${endWords[drop.ends]}${

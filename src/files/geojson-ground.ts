@@ -33,7 +33,7 @@ export function pointsOf(shapes: readonly Shape[]): { points: Points; notes: str
     points,
     notes: [
       ...(byProperty && points.length > 0 ? ['Levels were read from a property of the points.'] : []),
-      ...(left > 0 ? [`${left} points without a level were left out.`] : []),
+      ...(left > 0 ? [`Points without a level were left out: ${left}.`] : []),
     ],
   }
 }

@@ -55,7 +55,7 @@ function mergedParts(parts: readonly SurveyPart[], wish: SurveyWish): Merged {
     faces: parts.length === 1 ? facesOf(parts[0]?.faces ?? [], stays) : [],
     breaklines: uniqueLines(parts.flatMap(({ breaklines }) => breaklines)),
     boundary: parts.find(({ boundary }) => boundary !== undefined)?.boundary,
-    notes: left > 0 ? [`${left} points with a level of exactly 0 were left out.`] : [],
+    notes: left > 0 ? [`Points with a level of exactly 0 were left out: ${left}.`] : [],
   }
 }
 

@@ -64,7 +64,7 @@ export function* plotStages(
   return {
     ...found,
     cautions: cautionsOf(zones),
-    toSettle: toSettle({ plan, ...found, tables: tables.care.cover }),
+    toSettle: toSettle({ plan, ...found, tables: tables.care.cover, survey: tables.survey }),
   }
 }
 

@@ -1,4 +1,5 @@
 import type { Accuracy } from '#core/accuracy'
+import type { SurveyTables } from '#core/booking'
 import type { CareYear } from '#core/care'
 import type { Caution, CoverKind, CoverTables } from '#core/cover'
 import { workLimit } from '#core/cover'
@@ -10,6 +11,7 @@ import { accuracyGaps, closeCalls } from './settle-accuracy'
 import { middleOfZone } from './middle-of-zone'
 import { settleAround } from './settle-around'
 import { missedSections, type FurtherSection } from './further-sections'
+import { changedSinceBooked } from './settle-books'
 import { gapsOf } from './settle-gaps'
 
 /** What the list of things to settle is drawn from. */
@@ -23,6 +25,7 @@ export interface ToJudge {
   readonly zones: readonly ZoneFindings[]
   readonly care: CareYear
   readonly tables: CoverTables
+  readonly survey: SurveyTables
 }
 
 /** Dangers first, then clashes, then gaps, each with its place and how to mend it. */
@@ -42,6 +45,7 @@ export function toSettle(judged: ToJudge): readonly Settlement[] {
     ...around.filter(({ kind }) => kind === 'gap'),
     ...accuracyGaps(judged.plan, judged.accuracy),
     ...missedSections(judged.plan, judged.sections),
+    ...changedSinceBooked(judged.plan, judged.survey),
     ...gapsOf(judged.plan, judged.tables),
   ]
 }

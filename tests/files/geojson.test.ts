@@ -95,7 +95,7 @@ describe('GeoJSON by RFC 7946', () => {
     expect(part?.breaklines[0]).toMatchObject({ kind: 'top', vertices: [{ levelM: 1 }, { levelM: 2 }] })
     expect(part?.boundary?.length).toBe(3)
     expect(read.unit).toBeUndefined()
-    expect(read.notes.join(' ')).toContain('1 points without a level')
+    expect(read.notes.join(' ')).toContain('Points without a level were left out: 1')
   })
 
   it('the outer ring of a polygon is the boundary (RFC 7946 section 3.1.6); holes are told, not lost in silence', async () => {

@@ -36,6 +36,59 @@ describe('what is still to settle', () => {
     expect(told?.what).toContain('mown')
   })
 
+  it('levels that part from their field book are told with their number', () => {
+    const plan = demo('bank-below-the-house')
+    const { ground } = plan.survey
+    if (ground.kind !== 'profile') throw new Error('the demo is a profile')
+    expect(ids(plan).some((id) => id.startsWith('book-'))).toBe(false)
+    const stations = ground.stations.map((station, at) =>
+      at === 2 || at === 5 ? { ...station, levelM: station.levelM + 0.1 } : station,
+    )
+    const changed: Plan = { ...plan, survey: { ...plan.survey, ground: { ...ground, stations } } }
+    expect(found(changed).toSettle.find(({ id }) => id === 'book-book-1')?.what).toBe(
+      'The ground differs from the field book “Down the bank” in 2 places.',
+    )
+  })
+
+  it('spot levels are compared with the lines of their book at the same places', () => {
+    const points = [
+      { eastM: 0, northM: 0, levelM: 10 },
+      { eastM: 20, northM: 0, levelM: 10.4 },
+      { eastM: 0, northM: 20, levelM: 11 },
+      { eastM: 20, northM: 20, levelM: 11.5 },
+    ]
+    // One set-up at 12 m: each level is 12 less the reading.
+    const rows = points.map(({ eastM, northM, levelM }, at) => ({
+      ...(at === 0 ? { backM: 2 } : at === 3 ? { foreM: 12 - levelM } : { interM: 12 - levelM }),
+      eastM,
+      northM,
+    }))
+    const plan = planOn(bank)
+    const book = {
+      kind: 'level-book',
+      id: 'one',
+      name: 'One set-up',
+      unit: 'm',
+      reduction: 'rise-and-fall',
+      startLevelM: 10,
+      adjust: false,
+      rows,
+    } as const
+    const on = (levelM: number): Plan => ({
+      ...plan,
+      survey: {
+        ...plan.survey,
+        ground: {
+          kind: 'levels',
+          points: points.map((point, at) => (at === 2 ? { ...point, levelM } : point)),
+        },
+        books: [{ ...book, rows: [...rows] }],
+      },
+    })
+    expect(ids(on(11))).not.toContain('book-one')
+    expect(found(on(11.3)).toSettle.find(({ id }) => id === 'book-one')?.what).toContain('in 1 place.')
+  })
+
   it('a decision about a zone that is not there is told, not dropped in silence', () => {
     const plan = planOn(bank)
     const told = found({ ...plan, choices: [{ zoneId: 'gone', cover: 'meadow' }] }).toSettle
