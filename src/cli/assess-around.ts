@@ -16,13 +16,22 @@ export function aroundLines(plan: Plan, { surface, around }: Findings): readonly
 const place = ({ eastM, northM }: { eastM: number; northM: number }): string =>
   `at east ${eastM.toFixed(1)} m, north ${northM.toFixed(1)} m`
 
+/** Hollows told one by one, the deepest first; the rest are counted. */
+const MOST_HOLLOWS = 5
+
 function hollowWords({ hollows, leastHollowM }: Findings['around']): readonly string[] {
   const least = `shallower than ${withUnit(leastHollowM, 'm', 2)} is within the error of the survey`
   if (hollows.length === 0) return [`No hollow that holds water; what is ${least}.`]
-  return hollows.map(
-    ({ at, depthM, areaM2, volumeM3 }) =>
-      `Hollow ${place(at)}: ${withUnit(depthM, 'm', 2)} deep, ${withUnit(areaM2, 'm²', 1)}, holds ${withUnit(volumeM3, 'm³', 2)} before it runs over.`,
-  )
+  const told = hollows
+    .slice(0, MOST_HOLLOWS)
+    .map(
+      ({ at, depthM, areaM2, volumeM3 }) =>
+        `Hollow ${place(at)}: ${withUnit(depthM, 'm', 2)} deep, ${withUnit(areaM2, 'm²', 1)}, holds ${withUnit(volumeM3, 'm³', 2)} before it runs over.`,
+    )
+  const more = hollows.slice(MOST_HOLLOWS)
+  if (more.length === 0) return told
+  const heldM3 = more.reduce((sum, { volumeM3 }) => sum + volumeM3, 0)
+  return [...told, `${more.length} more, not as deep, hold ${withUnit(heldM3, 'm³', 2)} together.`]
 }
 
 function houseWords({
