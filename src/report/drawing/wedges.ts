@@ -1,6 +1,7 @@
 import type { SectionView, SectionZone } from '../section-view.types'
 import { n, type Box } from './path'
 import { groundAt, type SectionScale } from './scale'
+import { textWidthPx } from './text-width'
 
 /** The angle of a zone's ground, drawn at its steepest place on the section. */
 export interface Wedge {
@@ -14,6 +15,9 @@ export interface Wedge {
 /** Length of the level arm [px], and least angle worth a wedge [°]. */
 const ARM_PX = 58
 const WORDS_PX = 26
+/** Size of the figure, and room kept after it [px]. */
+const TYPE_PX = 12
+const GAP_PX = 6
 const LEAST_DEG = 4
 
 /** Kept off each end of a zone, so that a wedge clearly belongs to it. */
@@ -83,9 +87,9 @@ function wedgeAt(
 
 /** Boxes of the wedges' words, for labels to keep off. */
 export function wedgeBoxes(drawn: readonly Wedge[]): Box[] {
-  return drawn.map(({ textAt }) => ({
+  return drawn.map(({ text, textAt }) => ({
     leftPx: textAt.xPx - ARM_PX * 0.4,
-    rightPx: textAt.xPx + WORDS_PX,
+    rightPx: textAt.xPx + Math.max(WORDS_PX, textWidthPx(text, 'sansBold', TYPE_PX) + GAP_PX),
     topPx: textAt.yPx - 14,
     bottomPx: textAt.yPx + 6,
   }))
