@@ -53,8 +53,10 @@ export function zoneLines({ zoning, zones }: Findings): readonly string[] {
 
 // Below a degree the error is shown finer, so that it never reads as none.
 function giveOrTake(slopeDeg: number, sdDeg: number): string {
-  return `${withUnit(slopeDeg, '°', 0)}, give or take ${sdDeg.toFixed(sdDeg < FINE_DEG ? 1 : 0)}`
+  const error = sdDeg < LEAST_DEG ? 'under 0.1' : sdDeg.toFixed(sdDeg < FINE_DEG ? 1 : 0)
+  return `${withUnit(slopeDeg, '°', 0)}, give or take ${error}`
 }
 
-/** Errors below this are shown with a decimal [°]. */
+/** Errors below the first are shown with a decimal, below the second as under a tenth [°]. */
 const FINE_DEG = 0.95
+const LEAST_DEG = 0.05

@@ -9,7 +9,7 @@ import { triangleOfCells } from './triangle-of-cells'
 import { triangleTable, type TriangleTable } from './triangle-table'
 
 /** Blocks that a zone is cut into; more change little that is shown [blocks]. */
-const ENOUGH_BLOCKS = 64
+const ENOUGH_BLOCKS = 36
 
 /** Points that are weighed against the ground one by one; beyond it neighbours are weighed together [points]. */
 const MANY_POINTS = 500
@@ -20,7 +20,7 @@ const ENOUGH_CELLS = 20_000
 /**
  * A way to reckon the standard error of the mean slope of any part of a surface of triangles. The mean is one sum over
  * points, each counted once however many cells lean on it, so what the cells share is propagated and not guessed. The
- * ground's own mean is that of square blocks, each with the gradient over its own width.
+ * ground's own mean is that of square blocks, each by the levels along its four sides.
  *
  * @param surface - the ground as cells, with its triangles
  * @param errors - how well the points were measured
@@ -65,8 +65,8 @@ interface MeanSlope {
   /** Weight of each point's level in the mean [1/m]. */
   readonly points: ReadonlyMap<number, number>
   readonly blocks: Iterable<Block>
-  /** Side of a block [m]. */
-  readonly blockM: number
+  /** Side of a block [cells]. */
+  readonly side: number
   readonly east: number
   readonly north: number
   readonly gradientSquares: number
@@ -99,7 +99,7 @@ function meanSlope(cells: readonly number[], window: Window): MeanSlope {
     north += alongNorth
     gradientSquares += part * steepness * steepness
   }
-  return { points, blocks: blocks.values(), blockM: side * frame.cellM, east, north, gradientSquares }
+  return { points, blocks: blocks.values(), side, east, north, gradientSquares }
 }
 
 interface PartOfBlock {
@@ -128,24 +128,60 @@ function addTo(
   blocks.set(key, block)
 }
 
-// The points, and against them the ground at the ends of every block.
-function placesOf({ points, blocks, blockM }: MeanSlope, { frame, table }: Window): WeightedPlace[] {
-  const lengthM = Math.max(gradientSupportM(frame.cellM), blockM)
+// The points, and against them the ground along the sides of every block.
+function placesOf({ points, blocks, side }: MeanSlope, { frame, table }: Window): WeightedPlace[] {
+  const blockM = side * frame.cellM
   const places: WeightedPlace[] = points.size > MANY_POINTS ? together(points, blockM / 2, table) : []
   if (places.length === 0)
     for (const [point, weight] of points)
       places.push({ xM: table.eastM[point]!, yM: table.northM[point]!, weight })
-  for (const { inside, eastM, northM, east, north } of blocks) {
-    const [xM, yM] = [eastM / inside, northM / inside]
-    const [alongEast, alongNorth, halfM] = [east / lengthM, north / lengthM, lengthM / 2]
-    places.push(
-      { xM: xM + halfM, yM, weight: -alongEast },
-      { xM: xM - halfM, yM, weight: alongEast },
-      { xM, yM: yM + halfM, weight: -alongNorth },
-      { xM, yM: yM - halfM, weight: alongNorth },
-    )
-  }
+  const spread = sideSpread(side, frame.cellM)
+  for (const block of blocks) addSides(places, block, spread)
   return places
+}
+
+/** Where the levels lie that the mean gradient of a block comes from, for a gradient along one direction. */
+interface SideSpread {
+  /** Length that the gradient is taken over [m]. */
+  readonly lengthM: number
+  /** Half the distance of two places that stand for the breadth of a side, and for its thickness [m]. */
+  readonly breadthM: number
+  readonly thicknessM: number
+}
+
+// Gradients of neighbouring cells share ends, and what lies between cancels: of their mean only two sides are left, as long
+// as the block and as thick as a window, or the other way round in a block smaller than a window.
+function sideSpread(side: number, cellM: number): SideSpread {
+  const windowCells = gradientSupportM(cellM) / cellM
+  return {
+    lengthM: Math.max(side, windowCells) * cellM,
+    breadthM: deviationCells(side) * cellM,
+    thicknessM: deviationCells(Math.min(side, windowCells)) * cellM,
+  }
+}
+
+// Standard deviation of places one cell apart: two places that far to both sides stand for all of them (Gauss).
+const deviationCells = (count: number): number => Math.sqrt((count * count - 1) / 12)
+
+const BOTH_SIDES = [1, -1] as const
+
+function addSides(
+  places: WeightedPlace[],
+  block: Block,
+  { lengthM, breadthM, thicknessM }: SideSpread,
+): void {
+  const [xM, yM] = [block.eastM / block.inside, block.northM / block.inside]
+  const [east, north] = [block.east / lengthM / 4, block.north / lengthM / 4]
+  for (const end of BOTH_SIDES)
+    for (const thick of BOTH_SIDES)
+      for (const broad of BOTH_SIDES) {
+        const alongM = (end * lengthM) / 2 + thick * thicknessM
+        const acrossM = broad * breadthM
+        places.push(
+          { xM: xM + alongM, yM: yM + acrossM, weight: -end * east },
+          { xM: xM + acrossM, yM: yM + alongM, weight: -end * north },
+        )
+      }
 }
 
 // Points of one square weighed together in its middle, so that close surveys take no longer.

@@ -6,8 +6,6 @@ export const tolerances = {
   samplingErrorsOfMean: 3,
   /** The stated slope error holds the error across the fall to the second order, which the simulated gradient down the fall leaves out, relative. */
   acrossTheFall: 0.05,
-  /** One line through each block stands for the mean over its width, which strays less: stated over simulated, at most. */
-  meanOfZoneMost: 1.25,
 } as const
 
 /** Relative sampling error of a standard deviation from some runs [1]. */
