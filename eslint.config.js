@@ -19,6 +19,7 @@ export const coreOrder = [
   'accuracy',
   'sun',
   'climate',
+  'shade',
   'soil',
   'water',
   'zones',

@@ -1,4 +1,4 @@
-import { horizonOf } from '#core/sun'
+import { horizonOf } from '#core/shade'
 import { accuracyRows } from './accuracy-layers'
 import { aroundRows, seenRow } from './around-layers'
 import { groundRows } from './ground-layers'

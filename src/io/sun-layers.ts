@@ -1,5 +1,5 @@
-import { sunRatios } from '#core/climate'
-import { dayOnGround, representativeDays, ruralLinke, type DayOnGround } from '#core/sun'
+import { dayOnGround, sunRatios, type DayOnGround } from '#core/shade'
+import { representativeDays, ruralLinke } from '#core/sun'
 import { daysInMonth, months, type Month } from '#core/units'
 import { GROUND_ALBEDO, type Findings, type Plan } from '#plan'
 
@@ -29,8 +29,7 @@ export function dayLayer(
 /** Radiation over open level ground in the month of the day asked for. */
 export function sunRatioLayer({ plan, findings }: Scene, options: SunOptions): Float32Array {
   const month = monthOf(options.dayOfYear ?? midsummerDay(plan))
-  const { sun, climate, terrain } = findings
-  return sunRatios(sun, climate, terrain.slopeDeg, options.albedo ?? GROUND_ALBEDO)[month]
+  return sunRatios(findings.sun, findings.terrain.slopeDeg)[month]
 }
 
 /** The representative day of the month with the longest days. */
@@ -42,26 +41,13 @@ function dayOf({ plan, findings }: Scene, options: SunOptions): DayOnGround {
   const { latitudeDeg, elevationM } = plan.site
   const dayOfYear = options.dayOfYear ?? midsummerDay(plan)
   const month = monthOf(dayOfYear)
-  const asDerived =
-    options.linke === undefined && options.albedo === undefined && dayOfYear === representativeDays[month]
-  return asDerived
-    ? derivedDay(findings, month)
-    : dayOnGround(findings.surface, findings.terrain, {
-        latitudeDeg,
-        elevationM,
-        dayOfYear,
-        linke: options.linke ?? ruralLinke(latitudeDeg)[month],
-        albedo: options.albedo ?? GROUND_ALBEDO,
-      })
-}
-
-function derivedDay({ sun }: Findings, month: Month): DayOnGround {
-  return {
-    sunHours: sun.sunHours[month],
-    beamWhPerM2: sun.beamWhPerM2[month],
-    diffuseWhPerM2: sun.diffuseWhPerM2[month],
-    reflectedWhPerM2: sun.reflectedWhPerM2[month],
-  }
+  return dayOnGround(findings.surface, findings.terrain, {
+    latitudeDeg,
+    elevationM,
+    dayOfYear,
+    linke: options.linke ?? ruralLinke(latitudeDeg)[month],
+    albedo: options.albedo ?? GROUND_ALBEDO,
+  })
 }
 
 /** Month of a day of a year without a leap day. */

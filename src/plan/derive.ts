@@ -56,6 +56,7 @@ function kept(plan: Plan, memory: StageMemory): Plan {
       ...(survey.beyond && { beyond: memory.keep('beyond', survey.beyond) }),
       ...(survey.viewpoints && { viewpoints: memory.keep('viewpoints', survey.viewpoints) }),
       ...(survey.accuracy && { accuracy: memory.keep('measuring', survey.accuracy) }),
+      ...(survey.skyline && { skyline: memory.keep('far-skyline', survey.skyline) }),
       ...(survey.holes && { holes: memory.keep('holes', survey.holes) }),
       ...(survey.sections && { sections: memory.keep('sections-drawn', survey.sections) }),
       ...(survey.boundary && { boundary: memory.keep('boundary', survey.boundary) }),
@@ -66,6 +67,7 @@ function kept(plan: Plan, memory: StageMemory): Plan {
     brief: memory.keep('brief', plan.brief),
     choices: memory.keep('choices', plan.choices),
     overrides: memory.keep('overrides', plan.overrides),
+    ...(plan.trials && { trials: memory.keep('trials', plan.trials) }),
   }
 }
 

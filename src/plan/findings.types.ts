@@ -3,7 +3,7 @@ import type { PlanPoint } from '#core/geometry'
 import type { Twelve } from '#core/units'
 import type { MonthClimate } from '#core/climate'
 import type { SoilProperties } from '#core/soil'
-import type { SunOnGround } from '#core/sun'
+import type { Standing, SunOnGround, ZoneSun } from '#core/shade'
 import type { Surface } from '#core/survey'
 import type { FurtherSection } from './further-sections'
 import type { HouseSight } from './house-sight'
@@ -45,6 +45,18 @@ export interface ZoneFindings {
   readonly soilLoss: readonly SoilLoss[]
 }
 
+/** What a trial would bring: the sun with some things changed, on the same zones. */
+export interface TrialFindings {
+  readonly trialId: string
+  readonly name: string
+  /** What is changed, in words. */
+  readonly changes: readonly string[]
+  /** Sun of each zone, in the order of the zones. */
+  readonly zoneSun: readonly ZoneSun[]
+  /** Change of direct sun at midsummer, one value per cell [h a day]. */
+  readonly midsummerGainH: Float32Array
+}
+
 /** Everything derived from a plan. Never saved. */
 export interface Findings {
   readonly surface: Surface
@@ -58,6 +70,12 @@ export interface Findings {
   /** Hollows, water that leaves, the fall beside houses, and what is seen from where. */
   readonly around: Around
   readonly sun: SunOnGround
+  /** What stands in the light. */
+  readonly standing: readonly Standing[]
+  /** Sun of each zone, in the order of the zones. */
+  readonly zoneSun: readonly ZoneSun[]
+  /** Sun of each zone with things changed, for every trial of the plan. */
+  readonly trials: readonly TrialFindings[]
   /** The twelve months at the plot. */
   readonly climate: Twelve<MonthClimate>
   readonly soils: readonly SoilProperties[]

@@ -1,9 +1,17 @@
 import { accuracyOf, measuringErrors, type Accuracy, type MeasuringErrors } from '#core/accuracy'
-import { climateYear, sunRatios, type MonthClimate } from '#core/climate'
-import { ruralLinke, sunOnGround, type SunOnGround } from '#core/sun'
+import { climateYear, type MonthClimate } from '#core/climate'
+import {
+  skylinesAround,
+  sunOnGround,
+  sunRatios,
+  type Shading,
+  type Standing,
+  type SunOnGround,
+} from '#core/shade'
+import { ruralLinke, type SunSite, type UsualDay } from '#core/sun'
 import type { Surface } from '#core/survey'
 import { sectionProblem, terrainOf, type Terrain } from '#core/terrain'
-import type { Outcome, Twelve } from '#core/units'
+import { eachMonth, type Outcome, type Twelve } from '#core/units'
 import type { Step } from './derive'
 import type { Plan } from './plan.schema'
 import { plotSurface } from './plot-surface'
@@ -20,6 +28,8 @@ export interface Ground {
   readonly terrain: Terrain
   readonly accuracy: Accuracy
   readonly sun: SunOnGround
+  /** What stands in the light. */
+  readonly standing: readonly Standing[]
   readonly climate: Twelve<MonthClimate>
   /** Real-sky radiation over open level ground, per m² of plan, one value per cell [ratio]. */
   readonly sunRatio: Twelve<Float32Array>
@@ -43,22 +53,43 @@ export function* groundStages(plan: Plan, { tables, memory }: Means): Generator<
   const accuracy = memory.run('accuracy', [surface, terrain, survey.ground, survey.accuracy], () =>
     accuracyOf(surface, terrain, survey.ground, measuringOf(plan, tables)),
   )
-  yield { stage: 'sun', done: 0.25 }
-  const { latitudeDeg, elevationM } = site
-  const sun = memory.run('sun', [surface, terrain, latitudeDeg, elevationM], () =>
-    sunOnGround(surface, terrain, {
-      latitudeDeg,
-      elevationM,
-      linke: ruralLinke(latitudeDeg),
-      albedo: GROUND_ALBEDO,
-    }),
-  )
-  yield { stage: 'climate', done: 0.6 }
+  yield { stage: 'climate', done: 0.25 }
   const climate = memory.run('climate', [plan.climate, site], () => climateYear(plan.climate, site))
-  const sunRatio = memory.run('sun-ratio', [sun, climate, terrain], () =>
-    sunRatios(sun, climate, terrain.slopeDeg, GROUND_ALBEDO),
+  const usual = memory.run('usual-sky', [climate], () => usualSky(climate))
+  yield { stage: 'skyline', done: 0.28 }
+  const skylines = memory.run('skylines', [surface], () => skylinesAround(surface))
+  yield { stage: 'sun', done: 0.4 }
+  const standing = memory.run('standing', [surface, survey.obstacles], (): readonly Standing[] => [])
+  const shading: Shading = { ground: surface, standing, far: survey.skyline ?? [] }
+  const { latitudeDeg, elevationM } = site
+  const sun = memory.run(
+    'sun',
+    [surface, terrain, standing, survey.skyline, usual, latitudeDeg, elevationM],
+    () => sunOnGround(shading, terrain, { site: sunSite(plan), usual }, skylines),
   )
-  return { ok: true, value: { surface, terrain, accuracy, sun, climate, sunRatio } }
+  const sunRatio = memory.run('sun-ratio', [sun, terrain], () => sunRatios(sun, terrain.slopeDeg))
+  return { ok: true, value: { surface, terrain, accuracy, sun, standing, climate, sunRatio } }
+}
+
+/** Place and air of a plan, as the sun's reckoning takes them. */
+export function sunSite({
+  site,
+}: {
+  readonly site: Pick<Plan['site'], 'latitudeDeg' | 'elevationM'>
+}): SunSite {
+  const { latitudeDeg, elevationM } = site
+  return { latitudeDeg, elevationM, linke: ruralLinke(latitudeDeg), albedo: GROUND_ALBEDO }
+}
+
+/** Watt-hours of a megajoule [Wh/MJ]. */
+const WH_PER_MJ = 1e6 / 3600
+
+/** What the usual sky lets through to open level ground. */
+export function usualSky(climate: Twelve<MonthClimate>): Twelve<UsualDay> {
+  return eachMonth((month) => ({
+    levelWhPerM2: climate[month].solarMjPerM2 * WH_PER_MJ,
+    diffuseShare: climate[month].diffuseShare,
+  }))
 }
 
 /** How well the points of a plan were measured. */

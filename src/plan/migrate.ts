@@ -1,5 +1,5 @@
 /** The version that this program writes. */
-export const PLAN_VERSION = 2
+export const PLAN_VERSION = 3
 
 type Raw = Readonly<Record<string, unknown>>
 
@@ -7,6 +7,8 @@ type Raw = Readonly<Record<string, unknown>>
 const steps: Readonly<Record<number, (older: Raw) => Raw>> = {
   // Version 2 adds field books, breaklines, holes and what lies beyond the boundary; all may be left out.
   1: (older) => ({ ...older, version: 2 }),
+  // Version 3 adds what things in the light let through, far skylines, trials and measured radiation; all may be left out.
+  2: (older) => ({ ...older, version: 3 }),
 }
 
 /**

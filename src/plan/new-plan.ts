@@ -27,7 +27,7 @@ export function newPlan(start: PlanStart): Plan {
   const place = nearestPlace(start.places, start.latitudeDeg, start.longitudeDeg)
   return {
     format: 'lynchet-plan',
-    version: 2,
+    version: 3,
     name: start.name,
     site: {
       latitudeDeg: start.latitudeDeg,

@@ -12,6 +12,7 @@ const obstacleSchema = z.strictObject({
   kind: z
     .enum([
       'house',
+      'building',
       'wall',
       'fence',
       'hedge',
@@ -23,10 +24,61 @@ const obstacleSchema = z.strictObject({
       'paving',
       'services',
     ])
-    .describe('what it is; services are pipes and cables'),
+    .describe(
+      'what it is; a building is any but a house that the slope falls to or is seen from; services are pipes and cables',
+    ),
   name: z.string().min(1).describe('what it is called on drawings'),
   ring: z.array(point).min(1).describe('outline, line or single point in plan [m]'),
-  heightM: z.number().min(0).max(60).optional().describe('height above the ground [m]'),
+  heightM: z
+    .number()
+    .min(0)
+    .max(60)
+    .optional()
+    .describe('height above the ground; of a building with a ridge, to the eaves [m]'),
+  ridgeM: z
+    .number()
+    .min(0)
+    .max(60)
+    .optional()
+    .describe('height of a building’s ridge above the ground [m]; a flat roof when left out'),
+  groundM: z
+    .number()
+    .min(-500)
+    .max(9000)
+    .optional()
+    .describe(
+      'level of the ground at its foot, on the survey’s own zero [m]; that of the nearest ground when left out',
+    ),
+  crownBaseM: z
+    .number()
+    .min(0)
+    .max(60)
+    .optional()
+    .describe('height of a tree’s lowest branches above the ground [m]; a usual share when left out'),
+  crownWidthM: z
+    .number()
+    .positive()
+    .max(60)
+    .optional()
+    .describe('width of a tree’s crown [m]; a usual share of its height when left out'),
+  leaf: z
+    .enum(['deciduous', 'evergreen'])
+    .optional()
+    .describe('whether a tree or hedge drops its leaves; the usual of its kind when left out'),
+  leafMonths: z
+    .strictObject({
+      from: z.int().min(1).max(12).describe('first month in full leaf [1 to 12]'),
+      to: z.int().min(1).max(12).describe('last month in full leaf [1 to 12]'),
+    })
+    .optional()
+    .describe('when it is in leaf; by the climate’s side of the equator when left out'),
+  leafyLight: z
+    .number()
+    .min(0)
+    .max(1)
+    .optional()
+    .describe('share of direct light that comes through in leaf, or through a fence [0 to 1]'),
+  bareLight: z.number().min(0).max(1).optional().describe('the same through bare branches [0 to 1]'),
   note: z.string().max(400).optional().describe('anything worth knowing'),
 })
 
@@ -44,6 +96,11 @@ const beyondSchema = z.strictObject({
     .max(5000)
     .optional()
     .describe('how far the ground beyond rises and sheds water onto the plot [m plan]; none when left out'),
+})
+
+const farPointSchema = z.strictObject({
+  azimuthDeg: z.number().min(0).lt(360).describe('direction, clockwise from true north [°]'),
+  angleDeg: z.number().min(0).max(85).describe('height of the skyline above the horizontal [°]'),
 })
 
 const viewpointSchema = z.strictObject({
@@ -144,6 +201,11 @@ export const planSurveySchema = z.strictObject({
   viewpoints: z.array(viewpointSchema).max(50).optional().describe('where one looks at the plot from'),
   sections: z.array(cutSchema).max(26).optional().describe('further sections besides the one drawn large'),
   backdrop: backdropSchema.optional().describe('a scanned plan or photo to draw on'),
+  skyline: z
+    .array(farPointSchema)
+    .max(720)
+    .optional()
+    .describe('skyline of far hills, straight from each place to the next; an open horizon when left out'),
   cellM: z
     .number()
     .positive()

@@ -36,6 +36,32 @@ const choiceSchema = z.strictObject({
   without: z.array(z.string()).optional().describe('ids of plants the person does not want'),
 })
 
+const trialSchema = z.strictObject({
+  id: z.string().min(1).describe('name of the trial, used once'),
+  name: z.string().min(1).max(80).describe('what it is called, such as cherry thinned'),
+  changes: z
+    .array(
+      z.strictObject({
+        thingId: z.string().describe('the thing that is changed'),
+        gone: z.boolean().optional().describe('it is taken away'),
+        heightM: z.number().min(0).max(60).optional().describe('new height [m]'),
+        ridgeM: z.number().min(0).max(60).optional().describe('new height of the ridge [m]'),
+        crownBaseM: z.number().min(0).max(60).optional().describe('new height of the lowest branches [m]'),
+        crownWidthM: z.number().positive().max(60).optional().describe('new width of the crown [m]'),
+        leafyLight: z.number().min(0).max(1).optional().describe('new share of light in leaf [0 to 1]'),
+        bareLight: z
+          .number()
+          .min(0)
+          .max(1)
+          .optional()
+          .describe('new share of light through bare branches [0 to 1]'),
+      }),
+    )
+    .min(1)
+    .max(20)
+    .describe('what is changed, thing by thing'),
+})
+
 const overrideSchema = z.strictObject({
   zoneId: z.string().describe('the zone'),
   score: z.enum(['wetness', 'sun', 'erosion', 'frost', 'working']).describe('which score'),
@@ -47,10 +73,10 @@ const overrideSchema = z.strictObject({
     .describe('why it is better than ours'),
 })
 
-/** A plan, version 2: what the person measured and decided. Nothing derived is ever stored in it. */
+/** A plan, version 3: what the person measured and decided. Nothing derived is ever stored in it. */
 export const planSchema = z.strictObject({
   format: z.literal('lynchet-plan').describe('says what the file is'),
-  version: z.literal(2).describe('of this format; older plans are brought up to it on opening'),
+  version: z.literal(3).describe('of this format; older plans are brought up to it on opening'),
   name: z.string().min(1, 'give the plan a name').max(120).describe('what the plan is called'),
   note: z.string().max(4000).optional().describe('anything worth knowing'),
   site: z.strictObject({
@@ -58,6 +84,13 @@ export const planSchema = z.strictObject({
     longitudeDeg: z.number().min(-180).max(180).describe('longitude, east positive [°]'),
     elevationM: z.number().min(-430).max(6000).describe('height above the sea [m]'),
     plantRegion: z.enum(plantRegions).describe('where plants are bought and count as native'),
+    timeZone: z
+      .string()
+      .max(64)
+      .optional()
+      .describe(
+        'time zone of the place by its IANA name, such as Europe/London; times are told by the sun when left out',
+      ),
     legalRegion: z
       .string()
       .optional()
@@ -70,8 +103,14 @@ export const planSchema = z.strictObject({
   brief: briefSchema,
   choices: z.array(choiceSchema).describe('what the person decided, zone by zone'),
   overrides: z.array(overrideSchema).describe('scores the person knows better'),
+  trials: z
+    .array(trialSchema)
+    .max(6)
+    .optional()
+    .describe('changes to what stands in the light, tried on paper: they change no finding but their own'),
 })
 
 export type Plan = z.infer<typeof planSchema>
+export type Trial = z.infer<typeof trialSchema>
 export type Brief = z.infer<typeof briefSchema>
 export type Choice = z.infer<typeof choiceSchema>

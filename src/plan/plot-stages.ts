@@ -40,7 +40,7 @@ export function* plotStages(
   const care = memory.run('care', [zones, ground.climate, brief, site], () =>
     careOf(plan, ground, { zones, tables }),
   )
-  const { surface, terrain, accuracy, sun, climate, soils, zoning, water } = ground
+  const { surface, terrain, accuracy, sun, standing, climate, soils, zoning, water } = ground
   const sections = memory.run('sections', [surface, terrain, survey.sections], () =>
     furtherSections(plan, surface, terrain),
   )
@@ -54,6 +54,9 @@ export function* plotStages(
     sights,
     around,
     sun,
+    standing,
+    zoneSun: [],
+    trials: [],
     climate,
     soils,
     zoning,

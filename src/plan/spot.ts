@@ -1,11 +1,4 @@
-import {
-  climateYear,
-  coldAirC,
-  demandOnSlope,
-  hardWinterC,
-  sunRatios,
-  type MonthClimate,
-} from '#core/climate'
+import { climateYear, coldAirC, demandOnSlope, hardWinterC, type MonthClimate } from '#core/climate'
 import {
   gatherFacts,
   lightClassOf,
@@ -16,11 +9,12 @@ import {
 } from '#core/scores'
 import { coarseTexture, soilProperties, type SoilProperties } from '#core/soil'
 import type { Site } from '#core/plants'
-import { heatLoad, ruralLinke, sunOnPlane } from '#core/sun'
+import { sunOnPlane, sunRatios } from '#core/shade'
+import { heatLoad } from '#core/sun'
 import { daysInMonth, degToGradient, eachMonth, months, slopeAreaFactor, type Twelve } from '#core/units'
 import { slopePlaces, soilLoss, typicalSlope, waterYear, type WaterUnit, type WaterYear } from '#core/water'
 import { growingMonths } from '#core/zones'
-import { GROUND_ALBEDO } from './ground-stages'
+import { sunSite, usualSky } from './ground-stages'
 import { isWetThenDry } from './judge-zone'
 import type { Spot, SpotFindings, SpotForm } from './spot.types'
 import type { Tables } from './tables.types'
@@ -82,9 +76,9 @@ function sunOn(
 ): SpotSun {
   const sun = sunOnPlane(
     { slopeDeg, aspectDeg: aspectDeg ?? 0 },
-    { latitudeDeg, elevationM, linke: ruralLinke(latitudeDeg), albedo: GROUND_ALBEDO },
+    { site: sunSite({ site: { latitudeDeg, elevationM } }), usual: usualSky(climate) },
   )
-  const ratios = sunRatios(sun, climate, Float64Array.of(slopeDeg), GROUND_ALBEDO)
+  const ratios = sunRatios(sun, Float64Array.of(slopeDeg))
   const ratio = eachMonth((month) => ratios[month][0] ?? 0)
   const season = growingMonths(months.filter((month) => climate[month].growing))
   const mean = season.reduce<number>((sum, month) => sum + ratio[month], 0) / season.length

@@ -1,5 +1,6 @@
 import type { Machine } from '#core/cover'
-import { sunOnPlane } from '#core/sun'
+import { dayOnPlane } from '#core/shade'
+import { representativeDays } from '#core/sun'
 import { toDegrees } from '#core/units'
 
 /** A bank in four numbers and where it lies. */
@@ -38,8 +39,11 @@ export function firstFigures(bank: NumberedBank, machines: readonly Machine[]): 
   const { lengthM, riseM, widthM, facesDeg, latitudeDeg } = bank
   const slopeDeg = angleDeg(riseM, lengthM)
   const runM = Math.sqrt(Math.max(lengthM ** 2 - riseM ** 2, 0))
-  const sun = sunOnPlane({ slopeDeg, aspectDeg: facesDeg % 360 }, { ...AIR, latitudeDeg })
-  const hours = (month: 5 | 11) => sun.sunHours[month][0] ?? 0
+  const hours = (month: 5 | 11) =>
+    dayOnPlane(
+      { slopeDeg, aspectDeg: facesDeg % 360 },
+      { ...AIR, latitudeDeg, dayOfYear: representativeDays[month] },
+    ).sunHours[0] ?? 0
   const south = latitudeDeg < 0
   return {
     slopeDeg,

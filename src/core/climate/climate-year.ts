@@ -84,6 +84,7 @@ function monthClimate({ month, ...known }: Known, climate: Climate, site: Climat
     daylightHours: dayHours,
     extraterrestrialMjPerM2: aboveAir,
     solarMjPerM2,
+    solarFrom: 'temperature',
     clearness: clear.ofAboveAir,
     diffuseShare: diffuseShare(clear.ofAboveAir, dayHours),
     netLongwaveMjPerM2: longwave,

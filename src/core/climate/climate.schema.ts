@@ -6,6 +6,18 @@ const monthNormalsSchema = z
     tMinC: z.number().min(-70).max(45).describe('mean daily minimum temperature [°C]'),
     tMaxC: z.number().min(-60).max(60).describe('mean daily maximum temperature [°C]'),
     rainMm: z.number().min(0).max(3000).describe('mean rain of the month [mm]'),
+    solarMjPerM2: z
+      .number()
+      .min(0)
+      .max(45)
+      .optional()
+      .describe('mean radiation on level ground [MJ/m² a day]; goes before sunshine and temperature'),
+    sunshineHours: z
+      .number()
+      .min(0)
+      .max(24)
+      .optional()
+      .describe('mean bright sunshine [h a day]; goes before temperature'),
   })
   .refine((month) => month.tMinC <= month.tMaxC, {
     path: ['tMinC'],

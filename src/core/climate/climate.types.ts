@@ -12,8 +12,10 @@ export interface MonthClimate {
   readonly daylightHours: number
   /** Radiation above the air on a level plane [MJ/m² a day]. */
   readonly extraterrestrialMjPerM2: number
-  /** Radiation on open level ground, estimated from the span of temperature [MJ/m² a day]. */
+  /** Radiation on open level ground [MJ/m² a day]. */
   readonly solarMjPerM2: number
+  /** What that radiation was told by. */
+  readonly solarFrom: 'radiation' | 'sunshine' | 'temperature'
   /** Radiation on level ground over radiation above the air, 0 to 1. */
   readonly clearness: number
   /** Share of the radiation on level ground that comes from the whole sky, not from the sun, 0 to 1. */

@@ -1,4 +1,4 @@
-import type { DayChoice, SunSite } from './sun.types'
+import type { SunDay, SunSite } from './sun.types'
 import { withinRange } from './within-range'
 
 /**
@@ -21,7 +21,7 @@ export function requireSite(site: SunSite): void {
  * @param choice - the choice to look at
  * @throws RangeError when a value is out of its range
  */
-export function requireDay(choice: DayChoice): void {
+export function requireDay(choice: SunDay): void {
   requireSite(choice)
   withinRange('sun: day of the year [d]', choice.dayOfYear, 1, 366)
   if (choice.stepHours !== undefined) withinRange('sun: time step [h]', choice.stepHours, 0.01, 2)

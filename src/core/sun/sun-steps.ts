@@ -1,13 +1,15 @@
 import { toRadians } from '#core/units'
 import { clearSky } from './clear-sky'
 import { daySun, sunsetHourAngleRad } from './day-sun'
-import type { DayChoice } from './sun.types'
+import type { SunDay } from './sun.types'
 import { sunAtHourAngle, type Direction } from './sun-vector'
 
 /** The sun for one short time of a clear day. */
 export interface SunStep {
   readonly sun: Direction
   readonly altitudeRad: number
+  /** Time by the sun at the middle of the step [h], 12 when it is highest. */
+  readonly solarHour: number
   /** Length of the step [h]. */
   readonly hours: number
   /** Beam square to the sun [W/m²]. */
@@ -30,7 +32,7 @@ const EARTH_TURN_RAD_PER_H = Math.PI / 12
  * @param choice - place, air, day and longest step
  * @returns the steps in order of time; none in polar night
  */
-export function sunSteps(choice: DayChoice): readonly SunStep[] {
+export function sunSteps(choice: SunDay): readonly SunStep[] {
   const { declinationRad, aboveAirWPerM2 } = daySun(choice.dayOfYear)
   const latitudeRad = toRadians(choice.latitudeDeg)
   const sunset = sunsetHourAngleRad(latitudeRad, declinationRad)
@@ -39,12 +41,15 @@ export function sunSteps(choice: DayChoice): readonly SunStep[] {
   return Array.from({ length: count }, (_, at) => {
     const hourAngle = sunset * ((2 * at + 1) / count - 1)
     const sun = sunAtHourAngle(latitudeRad, declinationRad, hourAngle)
-    return stepOf(sun, dayHours / count, aboveAirWPerM2, choice)
+    const altitudeRad = Math.asin(sun.up)
+    const sky = clearSky(aboveAirWPerM2, altitudeRad, choice.elevationM, choice.linke)
+    return {
+      sun,
+      altitudeRad,
+      solarHour: 12 + hourAngle / EARTH_TURN_RAD_PER_H,
+      hours: dayHours / count,
+      ...sky,
+      beamShare: sky.beamWPerM2 / aboveAirWPerM2,
+    }
   })
-}
-
-function stepOf(sun: Direction, hours: number, aboveAirWPerM2: number, choice: DayChoice): SunStep {
-  const altitudeRad = Math.asin(sun.up)
-  const sky = clearSky(aboveAirWPerM2, altitudeRad, choice.elevationM, choice.linke)
-  return { sun, altitudeRad, hours, ...sky, beamShare: sky.beamWPerM2 / aboveAirWPerM2 }
 }

@@ -1,7 +1,7 @@
 import { toDegrees, toRadians, wholeCircleDeg } from '#core/units'
 import { skylineTangents } from './horizon-of'
-import type { ShadingGround } from './sun.types'
-import type { Direction } from './sun-vector'
+import type { ShadingGround } from './shade.types'
+import type { Direction } from '#core/sun'
 
 /**
  * Directions in which the skyline is looked for, north first: one for each half hour's turn of the earth, so that the

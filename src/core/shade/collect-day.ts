@@ -1,6 +1,6 @@
 import type { CellPlanes } from './cell-planes'
-import type { DayOnGround } from './sun.types'
-import type { SunStep } from './sun-steps'
+import type { DayOnGround } from './shade.types'
+import type { SunStep } from '#core/sun'
 
 /** What a day's light falls on. */
 export interface Collecting {

@@ -1,11 +1,10 @@
+import { requireDay, sunSteps, type SunDay } from '#core/sun'
 import { castShade } from './cast-shade'
 import { cellPlanes, type CellPlanes } from './cell-planes'
 import { collectDay } from './collect-day'
-import { requireDay } from './require-site'
 import { skylinesAround } from './skylines'
 import { skyView } from './sky-view'
-import type { DayChoice, DayOnGround, ShadingGround, TiltedCells } from './sun.types'
-import { sunSteps } from './sun-steps'
+import type { DayChoice, DayOnGround, ShadingGround, TiltedCells } from './shade.types'
 
 /**
  * Sun on every cell on one clear day, ground shading itself.
@@ -52,4 +51,26 @@ export function requireFit(ground: ShadingGround, cells: TiltedCells): void {
   const sizes = [ground.levelM, ground.share, cells.slopeDeg, cells.aspectDeg].map((grid) => grid.length)
   if (sizes.some((size) => size !== count))
     throw new RangeError(`sun: every grid must have ${count} cells, got ${sizes.join(', ')}`)
+}
+
+/**
+ * Sun on one tilted place with nothing around it on one clear day.
+ *
+ * @param plane - slope [°], 0 to below 90, and aspect faced, clockwise from true north [°]
+ * @param plane.slopeDeg - steepness [°]
+ * @param plane.aspectDeg - direction faced [°]
+ * @param choice - place, air, day and time step
+ * @returns the same as for ground, with grids of one cell
+ */
+export function dayOnPlane(
+  { slopeDeg, aspectDeg }: { slopeDeg: number; aspectDeg: number },
+  choice: SunDay,
+): DayOnGround {
+  const planes = cellPlanes({ slopeDeg: Float64Array.of(slopeDeg), aspectDeg: Float64Array.of(aspectDeg) })
+  return collectDay(sunSteps(choice), {
+    planes,
+    skyView: openSky(planes),
+    albedo: choice.albedo,
+    litAt: undefined,
+  })
 }

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { toDegrees, toRadians } from '#core/units'
-import { cellPlanes } from '../../../src/core/sun/cell-planes'
-import { collectDay } from '../../../src/core/sun/collect-day'
+import { cellPlanes } from '../../../src/core/shade/cell-planes'
+import { collectDay } from '../../../src/core/shade/collect-day'
 import { sunsetHourAngleRad } from '../../../src/core/sun/day-sun'
-import { openSky } from '../../../src/core/sun/day-on-ground'
+import { openSky } from '../../../src/core/shade/day-on-ground'
 import { sunAtHourAngle } from '../../../src/core/sun/sun-vector'
 import { readTruth } from './read-truth'
 

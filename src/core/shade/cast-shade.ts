@@ -1,7 +1,7 @@
 import { toDegrees, wholeCircleDeg } from '#core/units'
 import { sweepGround, type SweptLine } from './sweep-ground'
-import type { ShadingGround } from './sun.types'
-import type { Direction } from './sun-vector'
+import type { ShadingGround } from './shade.types'
+import type { Direction } from '#core/sun'
 
 /** A shadow must rise this much above the ground to count [m]; it absorbs rounding on even slopes. */
 const SHADOW_SLACK_M = 1e-9

@@ -1,7 +1,7 @@
 import type { GridFrame } from '#core/geometry'
 import { toDegrees } from '#core/units'
 import { sweepGround, type SweptLine } from './sweep-ground'
-import type { ShadingGround } from './sun.types'
+import type { ShadingGround } from './shade.types'
 
 /** Angle given where there is no ground in the direction [°]. */
 const NO_GROUND_DEG = -90

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { dayOnGround, representativeDays, ruralLinke, sunOnGround, sunOnPlane } from '#core/sun'
+import { dayOnGround, sunOnGround, sunOnPlane } from '#core/shade'
+import { representativeDays, ruralLinke } from '#core/sun'
 import { eachMonth, months } from '#core/units'
 import { volcano } from './volcano'
 

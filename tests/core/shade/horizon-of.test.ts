@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { horizonOf } from '#core/sun'
+import { horizonOf } from '#core/shade'
 import { toDegrees } from '#core/units'
 import { readGrid } from '../../truth/read-grid'
 import { tolerances } from './tolerances'

@@ -1,5 +1,5 @@
-import { squareTo } from './sun-vector'
-import type { TiltedCells } from './sun.types'
+import { squareTo } from '#core/sun'
+import type { TiltedCells } from './shade.types'
 
 /** Cells as small planes, ready for the sun. Cells outside the plot are all zero and so collect nothing. */
 export interface CellPlanes {

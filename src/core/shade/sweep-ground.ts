@@ -1,5 +1,5 @@
 import { toRadians } from '#core/units'
-import type { ShadingGround } from './sun.types'
+import type { ShadingGround } from './shade.types'
 
 /** Ground met along one line, the end that lies towards the asked direction first. */
 export interface SweptLine {
