@@ -4,6 +4,7 @@ import { cellPlanes, type CellPlanes } from './cell-planes'
 import { collectDay } from './collect-day'
 import { skylinesAround } from './skylines'
 import { skyView } from './sky-view'
+import { sweptGround } from './swept-ground'
 import type { DayChoice, DayOnGround, ShadingGround, TiltedCells } from './shade.types'
 
 /**
@@ -21,11 +22,12 @@ export function dayOnGround(ground: ShadingGround, cells: TiltedCells, choice: D
   requireFit(ground, cells)
   const planes = cellPlanes(cells, ground.share)
   const shadows = choice.castShadows ?? true
+  const swept = sweptGround(ground)
   return collectDay(sunSteps(choice), {
     planes,
     skyView: (choice.skyline ?? true) ? skyView(skylinesAround(ground), planes) : openSky(planes),
     albedo: choice.albedo,
-    litAt: shadows ? (step) => castShade(ground, step.sun) : undefined,
+    litAt: shadows ? (step) => castShade(ground, step.sun, swept) : undefined,
   })
 }
 

@@ -1,7 +1,7 @@
 import type { GridFrame } from '#core/geometry'
 import { toDegrees } from '#core/units'
 import { sweepGround, type SweptLine } from './sweep-ground'
-import type { ShadingGround } from './shade.types'
+import { sweptGround, type SweptGround } from './swept-ground'
 
 /** Angle given where there is no ground in the direction [°]. */
 const NO_GROUND_DEG = -90
@@ -28,39 +28,39 @@ export function horizonOf(
     throw new RangeError(`horizonOf: the frame has ${cells} cells, got ${levelM.length} and ${share.length}`)
   if (!Number.isFinite(azimuthDeg))
     throw new RangeError(`horizonOf: direction [°] must be finite, got ${azimuthDeg}`)
-  const skyline = skylineTangents({ frame, levelM, share }, azimuthDeg)
+  const skyline = skylineTangents(sweptGround({ frame, levelM, share }), azimuthDeg)
   return skyline.map((tangent) => (tangent === -Infinity ? NO_GROUND_DEG : toDegrees(Math.atan(tangent))))
 }
 
 /**
  * The same as rise over distance, for reckoning on.
  *
- * @param ground - the grid
+ * @param ground - the grid, made ready
  * @param azimuthDeg - direction looked towards, clockwise from true north [°]
  * @returns rise over plan distance to the skyline [m/m]; -Infinity with no ground that way
  */
-export function skylineTangents(ground: ShadingGround, azimuthDeg: number): Float32Array {
+export function skylineTangents(ground: SweptGround, azimuthDeg: number): Float32Array {
   const hull = new Int32Array(Math.max(ground.frame.columns, ground.frame.rows))
   return sweepGround(ground, azimuthDeg, (line) => lookBack(line, hull), -Infinity)
 }
 
-// Keeps the upper hull of the ground passed so far: the skyline of a sample is the hull's end once lower ends are dropped.
-function lookBack(line: SweptLine, hull: Int32Array): void {
+// Keeps the upper hull of the ground passed so far: the skyline of a place is the hull's end once lower ends are dropped.
+function lookBack({ levelM, found, from, to, stepM }: SweptLine, hull: Int32Array): void {
   let size = 0
-  for (let sample = 0; sample < line.count; sample += 1) {
-    let skyline = size === 0 ? -Infinity : rise(line, sample, hull[size - 1]!)
-    while (size > 1) {
-      const before = rise(line, sample, hull[size - 2]!)
-      if (skyline > before) break
-      skyline = before
+  for (let place = from; place < to; place += 1) {
+    const level = levelM[place]!
+    if (Number.isNaN(level)) continue
+    let skyline = -Infinity
+    while (size > 0) {
+      const end = hull[size - 1]!
+      const rise = (levelM[end]! - level) / (place - end)
+      if (rise < skyline) break
+      skyline = rise
       size -= 1
     }
-    line.found[sample] = skyline
-    hull[size] = sample
+    if (skyline > -Infinity) size += 1
+    found[place] = skyline / stepM
+    hull[size] = place
     size += 1
   }
-}
-
-function rise(line: SweptLine, from: number, to: number): number {
-  return (line.levelM[to]! - line.levelM[from]!) / ((line.at[from]! - line.at[to]!) * line.stepM)
 }

@@ -1,6 +1,7 @@
 import { toDegrees, toRadians, wholeCircleDeg } from '#core/units'
 import { skylineTangents } from './horizon-of'
 import type { ShadingGround } from './shade.types'
+import { sweptGround } from './swept-ground'
 import type { Direction } from '#core/sun'
 
 /**
@@ -19,8 +20,9 @@ export type Skylines = readonly Float32Array[]
  * @returns for each direction, clockwise from north, one value per cell [m/m]
  */
 export function skylinesAround(ground: ShadingGround): Skylines {
+  const swept = sweptGround(ground)
   return Array.from({ length: DIRECTIONS }, (_, at) => {
-    const skyline = skylineTangents(ground, (360 * at) / DIRECTIONS)
+    const skyline = skylineTangents(swept, (360 * at) / DIRECTIONS)
     for (let cell = 0; cell < skyline.length; cell += 1) if (!(skyline[cell]! > 0)) skyline[cell] = 0
     return skyline
   })

@@ -1,16 +1,15 @@
 import { toRadians } from '#core/units'
-import type { ShadingGround } from './shade.types'
+import type { SweptGround } from './swept-ground'
 
-/** Ground met along one line, the end that lies towards the asked direction first. */
+/** Ground met along one line; places count from the end that lies towards the asked direction. */
 export interface SweptLine {
-  /** How many samples the line has. */
-  count: number
-  /** Place of each sample along the line, in steps of `stepM` from the line's first end. */
-  readonly at: Float64Array
-  /** Level of the ground at each sample [m]. */
+  /** Level of the ground at each place [m]; NaN where there is none. */
   readonly levelM: Float64Array
-  /** What the visitor finds for each sample; -Infinity where there is nothing to say. */
+  /** What the visitor finds for each place; -Infinity or NaN where there is nothing to say. */
   readonly found: Float64Array
+  /** First place of the line that may have ground, and the one after its last [count]. */
+  from: number
+  to: number
   /** Distance between neighbouring places [m]. */
   readonly stepM: number
 }
@@ -20,15 +19,19 @@ const ON_A_CELL = 1e-9
 
 /** How lines run: one cell at a time along the grid axis nearer to their direction, sideways by a fixed part of a cell. */
 interface Run {
+  readonly levelM: Float64Array
   readonly alongCount: number
   readonly acrossCount: number
-  readonly alongStride: number
-  readonly acrossStride: number
-  /** Whether the end towards the direction has the highest index. */
-  readonly fromLast: boolean
+  /** Steps from cell to cell in what is swept out, along and across [cells]. */
+  readonly outAlong: number
+  readonly outAcross: number
+  /** Place of the first cell along, and the step of places from cell to cell: 1 or -1. */
+  readonly firstPlace: number
+  readonly placeStep: number
   /** Whole cells across, and the part left over, at each index along. */
   readonly whole: Int32Array
   readonly part: Float64Array
+  readonly stepM: number
 }
 
 /**
@@ -36,46 +39,35 @@ interface Run {
  * Lines lie one cell apart, so the work grows with the number of cells. Between rows the ground is read, and the finding
  * brought back, by linear interpolation; lines along the eight winds pass through cell centres and need none.
  *
- * @param ground - the grid; cells outside the plot are no ground at all
+ * @param ground - the grid, made ready; cells outside the plot are no ground at all
  * @param azimuthDeg - direction looked towards, clockwise from true north [°]
  * @param visit - fills `found` from `levelM` for one line
  * @param nothing - what a cell gets that no finding reaches [any]
  * @returns one value per cell
  */
 export function sweepGround(
-  ground: ShadingGround,
+  ground: SweptGround,
   azimuthDeg: number,
   visit: (line: SweptLine) => void,
   nothing: number,
 ): Float32Array {
   const run = runTowards(ground, azimuthDeg)
-  const line = emptyLine(run, ground.frame.cellM, azimuthDeg)
-  const cells = new Int32Array(run.alongCount)
-  const parts = new Float64Array(run.alongCount)
-  const sums = new Float32Array(ground.levelM.length)
-  const weights = new Float32Array(ground.levelM.length)
+  const out = new Float32Array(ground.frame.columns * ground.frame.rows).fill(nothing)
+  let line = emptyLine(run)
+  let before = emptyLine(run)
   const ends = [run.whole[0]!, run.whole[run.alongCount - 1]!]
-  const first = -Math.max(...ends) - 1
-  const last = run.acrossCount - Math.min(...ends)
-  for (let start = first; start <= last; start += 1) {
-    gather(ground, run, start, { line, cells, parts })
-    if (line.count === 0) continue
+  const last = run.acrossCount - 1 - Math.min(...ends)
+  for (let start = -Math.max(...ends); start <= last; start += 1) {
+    const [first, beyond] = reach(run, start)
+    gather(run, start, { line, first, beyond })
     visit(line)
-    scatter(run, { line, cells, parts }, sums, weights)
+    bringBack(run, start, { found: line.found, before: before.found, first, beyond }, out)
+    ;[line, before] = [before, line]
   }
-  for (let cell = 0; cell < sums.length; cell += 1)
-    sums[cell] = weights[cell]! > 0 ? sums[cell]! / weights[cell]! : nothing
-  return sums
+  return out
 }
 
-interface Gathered {
-  readonly line: SweptLine
-  /** Index of the cell at or just before each sample, and how far the sample lies beyond it [cells]. */
-  readonly cells: Int32Array
-  readonly parts: Float64Array
-}
-
-function runTowards({ frame }: ShadingGround, azimuthDeg: number): Run {
+function runTowards({ frame, byRow, byColumn }: SweptGround, azimuthDeg: number): Run {
   const east = Math.sin(toRadians(azimuthDeg))
   const south = -Math.cos(toRadians(azimuthDeg))
   const byColumns = Math.abs(east) >= Math.abs(south)
@@ -88,14 +80,18 @@ function runTowards({ frame }: ShadingGround, azimuthDeg: number): Run {
     whole[along] = Math.floor(across)
     part[along] = across - Math.floor(across)
   }
+  const fromLast = (byColumns ? east : south) > 0
   return {
+    levelM: byColumns ? byRow : byColumn,
     alongCount,
     acrossCount: byColumns ? frame.rows : frame.columns,
-    alongStride: byColumns ? 1 : frame.columns,
-    acrossStride: byColumns ? frame.columns : 1,
-    fromLast: (byColumns ? east : south) > 0,
+    outAlong: byColumns ? 1 : frame.columns,
+    outAcross: byColumns ? frame.columns : 1,
+    firstPlace: fromLast ? alongCount - 1 : 0,
+    placeStep: fromLast ? -1 : 1,
     whole,
     part,
+    stepM: frame.cellM / Math.max(Math.abs(east), Math.abs(south)),
   }
 }
 
@@ -104,55 +100,60 @@ function snapped(value: number): number {
   return Math.abs(value - nearest) < ON_A_CELL ? nearest : value
 }
 
-function emptyLine(run: Run, cellM: number, azimuthDeg: number): SweptLine {
-  const east = Math.abs(Math.sin(toRadians(azimuthDeg)))
-  const north = Math.abs(Math.cos(toRadians(azimuthDeg)))
-  return {
-    count: 0,
-    at: new Float64Array(run.alongCount),
-    levelM: new Float64Array(run.alongCount),
-    found: new Float64Array(run.alongCount),
-    stepM: cellM / Math.max(east, north),
-  }
+function emptyLine({ alongCount, stepM }: Run): SweptLine {
+  const found = new Float64Array(alongCount).fill(NaN)
+  return { levelM: new Float64Array(alongCount), found, from: 0, to: 0, stepM }
 }
 
-function gather(ground: ShadingGround, run: Run, start: number, into: Gathered): void {
-  const { levelM, share } = ground
-  const { alongCount, acrossCount, alongStride, acrossStride, fromLast } = run
-  const { line, cells, parts } = into
-  let count = 0
-  for (let place = 0; place < alongCount; place += 1) {
-    const along = fromLast ? alongCount - 1 - place : place
-    const across = start + run.whole[along]!
-    if (across < 0 || across >= acrossCount) continue
-    const cell = along * alongStride + across * acrossStride
-    const part = run.part[along]!
-    if (!(share[cell]! > 0)) continue
-    let level = levelM[cell]!
-    if (part > 0) {
-      if (across + 1 >= acrossCount || !(share[cell + acrossStride]! > 0)) continue
-      level += part * (levelM[cell + acrossStride]! - level)
-    }
-    line.at[count] = place
-    line.levelM[count] = level
-    cells[count] = cell
-    parts[count] = part
-    count += 1
-  }
-  line.count = count
+// The stretch along in which a line crosses the grid; lines drift one way only.
+function reach({ whole, alongCount, acrossCount }: Run, start: number): readonly [number, number] {
+  let [first, beyond] = [0, alongCount]
+  const inside = (along: number) => start + whole[along]! >= 0 && start + whole[along]! < acrossCount
+  while (first < beyond && !inside(first)) first += 1
+  while (first < beyond && !inside(beyond - 1)) beyond -= 1
+  return [first, beyond]
 }
 
-function scatter(run: Run, from: Gathered, sums: Float32Array, weights: Float32Array): void {
-  const { line, cells, parts } = from
-  for (let sample = 0; sample < line.count; sample += 1) {
-    const found = line.found[sample]!
-    if (found === -Infinity) continue
-    const cell = cells[sample]!
-    const part = parts[sample]!
-    sums[cell]! += (1 - part) * found
-    weights[cell]! += 1 - part
-    if (part === 0) continue
-    sums[cell + run.acrossStride]! += part * found
-    weights[cell + run.acrossStride]! += part
+interface Gathering {
+  readonly line: SweptLine
+  readonly first: number
+  readonly beyond: number
+}
+
+function gather(run: Run, start: number, { line, first, beyond }: Gathering): void {
+  const { levelM, alongCount, firstPlace, placeStep, whole, part } = run
+  line.found.fill(NaN)
+  const into = line.levelM
+  for (let along = first; along < beyond; along += 1) {
+    const cell = along + (start + whole[along]!) * alongCount
+    const here = levelM[cell]!
+    const share = part[along]!
+    into[firstPlace + placeStep * along] =
+      share === 0 ? here : here + share * (levelM[cell + alongCount]! - here)
+  }
+  line.from = placeStep > 0 ? first : firstPlace - beyond + 1
+  line.to = placeStep > 0 ? beyond : firstPlace - first + 1
+}
+
+interface Bringing {
+  readonly found: Float64Array
+  /** What was found on the line before this one. */
+  readonly before: Float64Array
+  readonly first: number
+  readonly beyond: number
+}
+
+// Every cell lies between its own line and the one before.
+function bringBack(run: Run, start: number, from: Bringing, out: Float32Array): void {
+  const { outAlong, outAcross, firstPlace, placeStep, whole, part } = run
+  const { found, before, first, beyond } = from
+  for (let along = first; along < beyond; along += 1) {
+    const place = firstPlace + placeStep * along
+    const share = part[along]!
+    const own = found[place]!
+    const other = share > 0 ? before[place]! : own
+    const cell = along * outAlong + (start + whole[along]!) * outAcross
+    if (own > -Infinity) out[cell] = other > -Infinity ? own + share * (other - own) : own
+    else if (other > -Infinity) out[cell] = other
   }
 }
