@@ -2,7 +2,7 @@ import { requireDay, sunSteps, type SunDay } from '#core/sun'
 import { castShade } from './cast-shade'
 import { cellPlanes, type CellPlanes } from './cell-planes'
 import { collectDay } from './collect-day'
-import { skylinesAround } from './skylines'
+import { SKY_DIRECTIONS, skylinesAround } from './skylines'
 import { skyView } from './sky-view'
 import { sweptGround } from './swept-ground'
 import type { DayChoice, DayOnGround, ShadingGround, TiltedCells } from './shade.types'
@@ -25,7 +25,7 @@ export function dayOnGround(ground: ShadingGround, cells: TiltedCells, choice: D
   const swept = sweptGround(ground)
   return collectDay(sunSteps(choice), {
     planes,
-    skyView: (choice.skyline ?? true) ? skyView(skylinesAround(ground), planes) : openSky(planes),
+    skyView: (choice.skyline ?? true) ? skyView(skylinesAround(ground, SKY_DIRECTIONS), planes) : openSky(planes),
     albedo: choice.albedo,
     litAt: shadows ? (step) => castShade(ground, step.sun, swept) : undefined,
   })

@@ -30,8 +30,39 @@ function addDirection(
     const upright = up[cell]!
     if (upright === 0) continue
     const outward = east[cell]! * towardsEast + north[cell]! * towardsNorth
+    // The plane itself rises by -outward / upright in this direction.
     const rise = Math.max(0, skyline[cell]!, -outward / upright)
-    const flat = rise === 0 ? Math.PI / 2 : Math.PI / 2 - Math.atan(rise) - rise / (1 + rise * rise)
-    view[cell]! += upright / (1 + rise * rise) + outward * flat
+    view[cell]! += skyAbove(rise, upright, outward)
   }
+}
+
+/**
+ * The sky above a rise in one direction, weighted by the cosine to a plane.
+ *
+ * @param rise - rise over distance that hides the sky below it [m/m], 0 or more and no less than the plane's own
+ * @param upright - upright part of the direction square to the plane [1]
+ * @param outward - its part in the direction looked towards [1]
+ * @returns share of what one direction holds on open level ground [1]
+ * @see Dozier & Frew 1990, eq. 7b, of one direction
+ */
+export function skyAbove(rise: number, upright: number, outward: number): number {
+  return upright / (1 + rise * rise) + outward * flatPart(rise)
+}
+
+/** Entries of the table for each unit of rise, and the rise that it ends at [m/m]: read between, it is true to 0.00001. */
+const PER_UNIT = 256
+const TABLE_TO = 8
+const table = Float64Array.from({ length: PER_UNIT * TABLE_TO + 2 }, (_, at) => exactFlatPart(at / PER_UNIT))
+
+function flatPart(rise: number): number {
+  if (rise >= TABLE_TO) return exactFlatPart(rise)
+  const place = rise * PER_UNIT
+  const at = Math.trunc(place)
+  const before = table[at]!
+  return before + (place - at) * (table[at + 1]! - before)
+}
+
+// What the sky above a rise gives to an upright plane.
+function exactFlatPart(rise: number): number {
+  return Math.PI / 2 - Math.atan(rise) - rise / (1 + rise * rise)
 }

@@ -10,6 +10,9 @@ import type { Direction } from '#core/sun'
  */
 const DIRECTIONS = 48
 
+/** Directions that are enough for the share of sky: nearer than 0.003 on every cell (docs/methods/shade.md). */
+export const SKY_DIRECTIONS = 24
+
 /** The skyline of every cell in every direction, rise over distance; ground below the horizontal counts as 0 [m/m]. */
 export type Skylines = readonly Float32Array[]
 
@@ -17,12 +20,13 @@ export type Skylines = readonly Float32Array[]
  * The skyline of every cell, all around.
  *
  * @param ground - the grid; only ground inside the plot counts
+ * @param directions - how many directions are looked in [count]
  * @returns for each direction, clockwise from north, one value per cell [m/m]
  */
-export function skylinesAround(ground: ShadingGround): Skylines {
+export function skylinesAround(ground: ShadingGround, directions = DIRECTIONS): Skylines {
   const swept = sweptGround(ground)
-  return Array.from({ length: DIRECTIONS }, (_, at) => {
-    const skyline = skylineTangents(swept, (360 * at) / DIRECTIONS)
+  return Array.from({ length: directions }, (_, at) => {
+    const skyline = skylineTangents(swept, (360 * at) / directions)
     for (let cell = 0; cell < skyline.length; cell += 1) if (!(skyline[cell]! > 0)) skyline[cell] = 0
     return skyline
   })
