@@ -14,6 +14,7 @@ export type {
   SunTaker,
   ZoneSun,
 } from './shade.types'
+export { coveredRise } from './covered-rise'
 export { dayOnGround, dayOnPlane } from './day-on-ground'
 export { horizonOf } from './horizon-of'
 export { skylinesAround } from './skylines'
