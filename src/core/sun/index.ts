@@ -1,5 +1,5 @@
 export type { SunDay, SunSite, UsualDay } from './sun.types'
-export { daySun } from './day-sun'
+export { daySun, sunsetHourAngleRad } from './day-sun'
 export { heatLoad } from './heat-load'
 export { representativeDays } from './representative-days'
 export { requireDay, requireSite } from './require-site'
