@@ -41,7 +41,8 @@ function dayOf({ plan, findings }: Scene, options: SunOptions): DayOnGround {
   const { latitudeDeg, elevationM } = plan.site
   const dayOfYear = options.dayOfYear ?? midsummerDay(plan)
   const month = monthOf(dayOfYear)
-  return dayOnGround(findings.surface, findings.terrain, {
+  const shading = { ground: findings.surface, standing: findings.standing, far: plan.survey.skyline ?? [] }
+  return dayOnGround(shading, findings.terrain, {
     latitudeDeg,
     elevationM,
     dayOfYear,

@@ -1,33 +1,35 @@
 import { requireDay, sunSteps, type SunDay } from '#core/sun'
-import { castShade } from './cast-shade'
 import { cellPlanes, type CellPlanes } from './cell-planes'
 import { collectDay } from './collect-day'
+import { castsDirectLight } from './direct-light'
+import { monthOfDay } from './place-light'
 import { SKY_DIRECTIONS, skylinesAround } from './skylines'
 import { skyView } from './sky-view'
-import { sweptGround } from './swept-ground'
-import type { DayChoice, DayOnGround, ShadingGround, TiltedCells } from './shade.types'
+import type { DayChoice, DayOnGround, Shading, ShadingGround, TiltedCells } from './shade.types'
 
 /**
- * Sun on every cell on one clear day, ground shading itself.
+ * Sun on every cell on one clear day, past ground, things and far hills.
  *
- * @param ground - the grid of levels
+ * @param shading - everything that can take the sun away
  * @param cells - slope and aspect of each cell
  * @param choice - place, air, day and how it is reckoned
  * @returns hours of sun [h] and radiation [Wh/m² of slope], one value per cell; 0 outside the plot
  * @throws RangeError when the grids do not fit together or a choice is out of range
  * @see Hofierka & Suri 2002, The solar radiation model for Open source GIS; checked by GRASS r.sun
  */
-export function dayOnGround(ground: ShadingGround, cells: TiltedCells, choice: DayChoice): DayOnGround {
+export function dayOnGround(shading: Shading, cells: TiltedCells, choice: DayChoice): DayOnGround {
+  const { ground } = shading
   requireDay(choice)
   requireFit(ground, cells)
   const planes = cellPlanes(cells, ground.share)
-  const shadows = choice.castShadows ?? true
-  const swept = sweptGround(ground)
+  const month = monthOfDay(choice.dayOfYear)
+  const light = castsDirectLight(shading)
   return collectDay(sunSteps(choice), {
     planes,
-    skyView: (choice.skyline ?? true) ? skyView(skylinesAround(ground, SKY_DIRECTIONS), planes) : openSky(planes),
+    skyView:
+      (choice.skyline ?? true) ? skyView(skylinesAround(ground, SKY_DIRECTIONS), planes) : openSky(planes),
     albedo: choice.albedo,
-    litAt: shadows ? (step) => castShade(ground, step.sun, swept) : undefined,
+    litAt: (choice.castShadows ?? true) ? (step) => light(step.sun, month) : undefined,
   })
 }
 

@@ -18,6 +18,7 @@ export type {
 export { coveredRise } from './covered-rise'
 export { darkSpell } from './dark-spell'
 export { dayOnGround, dayOnPlane } from './day-on-ground'
+export { directLight } from './direct-light'
 export { horizonOf } from './horizon-of'
 export { placeDay } from './place-day'
 export { placeSky } from './place-sky'

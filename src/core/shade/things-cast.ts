@@ -1,0 +1,80 @@
+import type { Crown, Screen, ShadingGround } from './shade.types'
+import { evenSum, walkBand } from './things-band'
+import { seenCrown, seenScreen, type Look } from './things-parts'
+
+/** A shadow must stand this high above the ground to count [m], as the ground's own shadow must. */
+const SLACK_M = 1e-9
+
+/** Where shadows fall, and by which light. */
+export interface Falling {
+  readonly ground: ShadingGround
+  /** Lowest and highest ground of the plot [m]. */
+  readonly lowestM: number
+  readonly highestM: number
+  /** Direction in plan towards the sun, and its rise over plan distance [m/m]. */
+  readonly look: Look
+  readonly rise: number
+  /** Told of every cell in the shadow; cells outside the plot may be among them. */
+  readonly take: (cell: number) => void
+}
+
+/**
+ * Throws the shadow of a screen: on a cell whose ray to the sun meets the screen below its top.
+ *
+ * @param screen - the screen
+ * @param falling - where the shadow falls, and by which light
+ */
+export function castScreen(screen: Screen, falling: Falling): void {
+  const { ground, lowestM, look, rise, take } = falling
+  const seen = seenScreen(ground.frame, screen, look)
+  if (seen === undefined) return
+  const { part, awayM, topM } = seen
+  const { levelM, frame } = ground
+  // Level of the shadow's upper edge, a plane through the top of the screen and the sun.
+  const edge = evenSum(-SLACK_M, [1, topM], [-rise, awayM])
+  const band = [part, evenSum(1, [-1, part]), awayM, evenSum(-lowestM, [1, edge])]
+  walkBand(frame, band, (row, first, beyond) => {
+    const start = row * frame.columns
+    const edgeM = edge.from + edge.perRow * row
+    for (let column = first; column < beyond; column += 1)
+      if (levelM[start + column]! < edgeM + edge.perColumn * column) take(start + column)
+  })
+}
+
+/**
+ * Throws the shadow of a crown: on a cell whose ray to the sun meets the egg.
+ *
+ * @param crown - the crown
+ * @param falling - where the shadow falls, and by which light
+ */
+export function castCrown(crown: Crown, falling: Falling): void {
+  const { ground, lowestM, highestM, look, rise, take } = falling
+  const { radiusM, baseM, topM } = crown
+  const { levelM, frame } = ground
+  const { awayM, asideM } = seenCrown(frame, crown, look)
+  const middleM = (baseM + topM) / 2
+  const halfHigh2 = ((topM - baseM) / 2) ** 2
+  const flatness = halfHigh2 / (radiusM * radiusM)
+  const breadth2 = rise * rise * radiusM * radiusM + halfHigh2
+  const breadth = Math.sqrt(breadth2)
+  const band = [
+    evenSum(radiusM, [1, asideM]),
+    evenSum(radiusM, [-1, asideM]),
+    evenSum(radiusM, [1, awayM]),
+    evenSum(middleM - lowestM + breadth, [-rise, awayM]),
+    evenSum(highestM - middleM + breadth, [rise, awayM]),
+  ]
+  walkBand(frame, band, (row, first, beyond) => {
+    const start = row * frame.columns
+    for (let column = first; column < beyond; column += 1) {
+      const away = awayM.from + awayM.perRow * row + awayM.perColumn * column
+      const aside = asideM.from + asideM.perRow * row + asideM.perColumn * column
+      const above = middleM - levelM[start + column]!
+      const missed = above - rise * away
+      const cut = 1 - (aside * aside) / (radiusM * radiusM)
+      if (!(missed * missed < breadth2 * cut)) continue
+      const ahead = away * flatness + rise * above > 0
+      if (ahead || (away * away + aside * aside) * flatness + above * above < halfHigh2) take(start + column)
+    }
+  })
+}

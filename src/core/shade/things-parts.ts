@@ -1,0 +1,75 @@
+import type { GridFrame } from '#core/geometry'
+import type { Crown, Screen } from './shade.types'
+import { evenOver, type Even } from './things-band'
+
+/** Direction in plan, length 1. */
+export interface Look {
+  readonly east: number
+  readonly north: number
+}
+
+/** A screen as it is met from each cell on looking in one direction. */
+export interface SeenScreen {
+  /** Where along the screen it is met: 0 at its one end, 1 at the other. */
+  readonly part: Even
+  /** Plan distance to it [m], negative behind. */
+  readonly awayM: Even
+  /** Level of its top there [m]. */
+  readonly topM: Even
+}
+
+/** A screen seen edge-on to this sine hides nothing [1]. */
+export const EDGE_ON = 1e-9
+
+/**
+ * A screen as it is met from each cell.
+ *
+ * @param frame - where the grid lies
+ * @param screen - the screen
+ * @param look - direction looked in
+ * @returns what is met; undefined when it is seen edge-on
+ */
+export function seenScreen(frame: GridFrame, screen: Screen, look: Look): SeenScreen | undefined {
+  const { from, to, topFromM, topToM } = screen
+  const eastM = to.eastM - from.eastM
+  const northM = to.northM - from.northM
+  const across = look.east * northM - look.north * eastM
+  if (!(Math.abs(across) > EDGE_ON * Math.hypot(eastM, northM))) return undefined
+  const perM = 1 / across
+  const part = {
+    east: -look.north * perM,
+    north: look.east * perM,
+    origin: (look.north * from.eastM - look.east * from.northM) * perM,
+  }
+  const rise = topToM - topFromM
+  return {
+    part: evenOver(frame, part.east, part.north, part.origin),
+    awayM: evenOver(frame, -northM * perM, eastM * perM, (northM * from.eastM - eastM * from.northM) * perM),
+    topM: evenOver(frame, part.east * rise, part.north * rise, topFromM + part.origin * rise),
+  }
+}
+
+/** The middle of a crown as it is met from each cell on looking in one direction. */
+export interface SeenCrown {
+  /** Plan distance on to its middle [m], negative behind. */
+  readonly awayM: Even
+  /** Plan distance of its middle to the right of the line of sight [m]. */
+  readonly asideM: Even
+}
+
+/**
+ * A crown as it is met from each cell.
+ *
+ * @param frame - where the grid lies
+ * @param crown - the crown
+ * @param look - direction looked in
+ * @returns where its middle is
+ */
+export function seenCrown(frame: GridFrame, crown: Crown, look: Look): SeenCrown {
+  const { at } = crown
+  const { east, north } = look
+  return {
+    awayM: evenOver(frame, -east, -north, at.eastM * east + at.northM * north),
+    asideM: evenOver(frame, -north, east, at.eastM * north - at.northM * east),
+  }
+}
