@@ -13,6 +13,10 @@ export interface UsualLighting {
   readonly litAt: ((step: SunStep) => Float32Array) | undefined
 }
 
+/** Time by the sun when it is highest, and how near a step's middle may come without lying across it [h]. */
+const NOON = 12
+const NOT_NOON_H = 1e-9
+
 /** A usual day, one value per cell. */
 export interface UsualDayOnCells {
   readonly sunHours: Float32Array
@@ -32,14 +36,17 @@ export interface UsualDayOnCells {
 export function collectUsualDay(steps: readonly UsualStep[], on: UsualLighting): UsualDayOnCells {
   const { planes, skyView, albedo, usual } = on
   const count = planes.up.length
-  const sums = {
-    sunHours: new Float32Array(count),
-    morningHours: new Float32Array(count),
-    dappledHours: new Float32Array(count),
-    usualWhPerM2: new Float32Array(count),
-  }
+  const sums = { sunHours: new Float32Array(count), usualWhPerM2: new Float32Array(count) }
   const openly = new Float32Array(count).fill(1)
-  for (const each of steps) addStep(each, planes, on.litAt?.(each.step) ?? openly, sums)
+  const add = (each: UsualStep) => addStep(each, planes, on.litAt?.(each.step) ?? openly, sums)
+  const before = steps.filter(({ step }) => step.solarHour < NOON - NOT_NOON_H)
+  const after = steps.filter(({ step }) => step.solarHour > NOON + NOT_NOON_H)
+  before.forEach(add)
+  const beforeNoon = sums.sunHours.slice()
+  steps.filter((each) => !before.includes(each) && !after.includes(each)).forEach(add)
+  // A step across noon counts half.
+  const morningHours = beforeNoon.map((hours, cell) => (hours + sums.sunHours[cell]!) / 2)
+  after.forEach(add)
   const evenWh = steps.reduce((sum, { evenWPerM2, step }) => sum + evenWPerM2 * step.hours, 0)
   const thrownBackWh = albedo * usual.levelWhPerM2
   for (let cell = 0; cell < count; cell += 1) {
@@ -47,24 +54,22 @@ export function collectUsualDay(steps: readonly UsualStep[], on: UsualLighting):
     const view = skyView[cell]!
     sums.usualWhPerM2[cell]! += view * evenWh + (1 - view) * thrownBackWh
   }
-  return sums
+  return { ...sums, morningHours, dappledHours: new Float32Array(count) }
 }
 
 function addStep(
   { step, directWPerM2 }: UsualStep,
   { east, north, up }: CellPlanes,
   lit: Float32Array,
-  { sunHours, morningHours, usualWhPerM2 }: UsualDayOnCells,
+  { sunHours, usualWhPerM2 }: Pick<UsualDayOnCells, 'sunHours' | 'usualWhPerM2'>,
 ): void {
   const { hours, sun } = step
   const directWh = directWPerM2 * hours
-  const morningPart = Math.min(1, Math.max(0, 0.5 + (12 - step.solarHour) / hours))
   for (let cell = 0; cell < lit.length; cell += 1) {
     const facing = east[cell]! * sun.east + north[cell]! * sun.north + up[cell]! * sun.up
     const share = facing > 0 ? lit[cell]! : 0
     if (share === 0) continue
     sunHours[cell]! += hours * share
-    morningHours[cell]! += hours * share * morningPart
     usualWhPerM2[cell]! += directWh * facing * share
   }
 }

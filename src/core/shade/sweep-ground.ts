@@ -107,11 +107,23 @@ function emptyLine({ alongCount, stepM }: Run): SweptLine {
 
 // The stretch along in which a line crosses the grid; lines drift one way only.
 function reach({ whole, alongCount, acrossCount }: Run, start: number): readonly [number, number] {
-  let [first, beyond] = [0, alongCount]
-  const inside = (along: number) => start + whole[along]! >= 0 && start + whole[along]! < acrossCount
-  while (first < beyond && !inside(first)) first += 1
-  while (first < beyond && !inside(beyond - 1)) beyond -= 1
-  return [first, beyond]
+  const rising = whole[alongCount - 1]! >= 0
+  const inside = (along: number) => start + whole[along]! >= 0
+  const beyond = (along: number) => start + whole[along]! >= acrossCount
+  return rising
+    ? [firstWhere(alongCount, inside), firstWhere(alongCount, beyond)]
+    : [firstWhere(alongCount, (along) => !beyond(along)), firstWhere(alongCount, (along) => !inside(along))]
+}
+
+// The first index at which a test that once true stays true is true; the count when it never is.
+function firstWhere(count: number, isTrue: (at: number) => boolean): number {
+  let [low, high] = [0, count]
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (isTrue(middle)) high = middle
+    else low = middle + 1
+  }
+  return low
 }
 
 interface Gathering {
