@@ -23,6 +23,8 @@ export const deskPages = [
   { id: 'outline', name: 'Outline and holes' },
   { id: 'sections', name: 'Sections' },
   { id: 'around', name: 'Around the plot' },
+  { id: 'far', name: 'Far hills' },
+  { id: 'trials', name: 'Try a change' },
   { id: 'accuracy', name: 'Accuracy' },
   { id: 'backdrop', name: 'Backdrop' },
   { id: 'soil', name: 'Soil' },

@@ -23,6 +23,8 @@ export function saidOnPages(
     outline: outlineOf(survey),
     sections: `A${(survey.sections ?? []).map(({ name }) => `, ${name}`).join('')}`,
     around: around(survey),
+    far: farWords(survey),
+    trials: plan.trials?.length ? plan.trials.map(({ name }) => name).join('; ') : 'none',
     accuracy: accuracyOf(survey, methods),
     backdrop: survey.backdrop?.name ?? 'none',
     soil: plan.soil.map(({ name, assumed }) => (assumed ? `${name}, assumed` : name)).join('; '),
@@ -50,6 +52,11 @@ const outlineOf = ({ boundary, holes = [] }: Survey): string =>
 function around({ obstacles, beyond = [], viewpoints = [] }: Survey): string {
   const marked = obstacles.length + beyond.length + viewpoints.length
   return marked === 0 ? 'nothing marked' : `${marked} marked`
+}
+
+function farWords({ skyline = [] }: Survey): string {
+  if (skyline.length === 0) return 'an open horizon'
+  return `${skyline.length} directions, up to ${Math.max(...skyline.map(({ angleDeg }) => angleDeg))}°`
 }
 
 function accuracyOf({ accuracy }: Survey, methods: readonly SurveyMethod[]): string {
