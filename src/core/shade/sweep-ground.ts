@@ -71,15 +71,7 @@ function runTowards({ frame, byRow, byColumn }: SweptGround, azimuthDeg: number)
   const east = Math.sin(toRadians(azimuthDeg))
   const south = -Math.cos(toRadians(azimuthDeg))
   const byColumns = Math.abs(east) >= Math.abs(south)
-  const drift = snapped(byColumns ? south / east : east / south)
   const alongCount = byColumns ? frame.columns : frame.rows
-  const whole = new Int32Array(alongCount)
-  const part = new Float64Array(alongCount)
-  for (let along = 0; along < alongCount; along += 1) {
-    const across = snapped(along * drift)
-    whole[along] = Math.floor(across)
-    part[along] = across - Math.floor(across)
-  }
   const fromLast = (byColumns ? east : south) > 0
   return {
     levelM: byColumns ? byRow : byColumn,
@@ -89,10 +81,21 @@ function runTowards({ frame, byRow, byColumn }: SweptGround, azimuthDeg: number)
     outAcross: byColumns ? frame.columns : 1,
     firstPlace: fromLast ? alongCount - 1 : 0,
     placeStep: fromLast ? -1 : 1,
-    whole,
-    part,
+    ...drifting(alongCount, byColumns ? south / east : east / south),
     stepM: frame.cellM / Math.max(Math.abs(east), Math.abs(south)),
   }
+}
+
+function drifting(alongCount: number, drift: number): Pick<Run, 'whole' | 'part'> {
+  const perCell = snapped(drift)
+  const whole = new Int32Array(alongCount)
+  const part = new Float64Array(alongCount)
+  for (let along = 0; along < alongCount; along += 1) {
+    const across = snapped(along * perCell)
+    whole[along] = Math.floor(across)
+    part[along] = across - Math.floor(across)
+  }
+  return { whole, part }
 }
 
 function snapped(value: number): number {

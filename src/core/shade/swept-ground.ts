@@ -19,7 +19,8 @@ const BLOCK = 32
  * @param ground - the grid; cells outside the plot are no ground at all
  * @returns its levels in both orders [m]
  */
-export function sweptGround({ frame, levelM, share }: ShadingGround): SweptGround {
+export function sweptGround(ground: ShadingGround): SweptGround {
+  const { frame, levelM, share } = ground
   const { columns, rows } = frame
   const byRow = new Float64Array(columns * (rows + 1)).fill(NaN)
   const byColumn = new Float64Array(rows * (columns + 1)).fill(NaN)
