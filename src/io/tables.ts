@@ -5,6 +5,8 @@ import climatePlaces from '#data/climate/places'
 import coverCautions from '#data/cover/cautions'
 import coverLimits from '#data/cover/limits'
 import coverRules from '#data/cover/rules'
+import shadeLightClasses from '#data/shade/light-classes'
+import shadeThings from '#data/shade/things'
 import soilClasses from '#data/soil/classes'
 import soilCompaction from '#data/soil/compaction'
 import soilDrainage from '#data/soil/drainage'
@@ -23,6 +25,7 @@ import { surveyTablesSchema } from '#core/booking'
 import { careWindowsSchema, operationsSchema } from '#core/care'
 import { placeSchema } from '#core/climate'
 import { coverCautionsSchema, coverLimitsSchema, coverRulesSchema, machinesSchema } from '#core/cover'
+import { shadeTablesSchema } from '#core/shade'
 import { soilTablesSchema } from '#core/soil'
 import { waterTablesSchema } from '#core/water'
 import type { Tables } from '#plan'
@@ -44,6 +47,7 @@ export function loadTables(): Tables {
       advice: surveyAdvice,
     }),
     assumed: assumedMethodsSchema.parse(surveyAssumed),
+    shade: shadeTablesSchema.parse({ things: shadeThings, lightClasses: shadeLightClasses }),
     soil: soilTablesSchema.parse({
       classes: soilClasses,
       compaction: soilCompaction,

@@ -4,6 +4,7 @@ import type { CareTables } from '#core/care'
 import type { Place } from '#core/climate'
 import type { PlantTables } from '#core/plants'
 import type { ScoreRules } from '#core/scores'
+import type { ShadeTables } from '#core/shade'
 import type { SoilTables } from '#core/soil'
 import type { WaterTables } from '#core/water'
 
@@ -19,6 +20,8 @@ export interface Tables {
   readonly survey: SurveyTables
   /** How ground was measured when nobody says. */
   readonly assumed: AssumedMethods
+  /** How things stand in the light, and what the light of a place is called. */
+  readonly shade: ShadeTables
   readonly soil: SoilTables
   readonly water: WaterTables
   readonly scores: ScoreRules
