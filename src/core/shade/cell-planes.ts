@@ -47,6 +47,16 @@ export function cellPlanes(cells: TiltedCells, share?: Float64Array): CellPlanes
   return planes
 }
 
+/**
+ * The sky in front of each cell's own plane with nothing else in the way.
+ *
+ * @param planes - the cells as planes
+ * @returns share of the sky [1], one value per cell
+ */
+export function openSky(planes: CellPlanes): Float32Array {
+  return new Float32Array(planes.ownSky)
+}
+
 // sin s - s cos s - pi sin²(s/2), s = slope [rad].
 function tiltTerm(cosSlope: number): number {
   const slope = Math.acos(Math.min(1, cosSlope))

@@ -1,5 +1,6 @@
 import type { SunStep, UsualDay, UsualStep } from '#core/sun'
 import type { CellPlanes } from './cell-planes'
+import type { DayOnGround } from './shade.types'
 
 /** What a usual day's light falls on. */
 export interface UsualLighting {
@@ -9,20 +10,23 @@ export interface UsualLighting {
   /** Share of light thrown back by the ground in front [1]. */
   readonly albedo: number
   readonly usual: UsualDay
-  /** Share of direct light that reaches each cell at a step, 0 (in shadow) to 1; undefined with nothing in the way. */
-  readonly litAt: ((step: SunStep) => Float32Array) | undefined
+  /** Direct light at a step; undefined with nothing in the way. */
+  readonly lightAt: ((step: SunStep) => StepLight) | undefined
 }
 
-/** Time by the sun when it is highest, and how near a step's middle may come without lying across it [h]. */
-const NOON = 12
-const NOT_NOON_H = 1e-9
+/** What reaches the cells of direct light at one step. */
+export interface StepLight {
+  /** Share at each cell, 0 (in shadow) to 1. */
+  readonly direct: Float32Array
+  /** Cells whose light came through a thing; the first `dappledCount` count. */
+  readonly dappled: Int32Array
+  readonly dappledCount: number
+}
 
 /** A usual day, one value per cell. */
-export interface UsualDayOnCells {
-  readonly sunHours: Float32Array
+export interface UsualDayOnCells extends DayOnGround {
   readonly morningHours: Float32Array
   readonly dappledHours: Float32Array
-  readonly usualWhPerM2: Float32Array
 }
 
 /**
@@ -34,42 +38,73 @@ export interface UsualDayOnCells {
  * @see Hay & Davies 1980, with the share of sky seen instead of the open plane's
  */
 export function collectUsualDay(steps: readonly UsualStep[], on: UsualLighting): UsualDayOnCells {
-  const { planes, skyView, albedo, usual } = on
+  const { planes, lightAt } = on
   const count = planes.up.length
-  const sums = { sunHours: new Float32Array(count), usualWhPerM2: new Float32Array(count) }
-  const openly = new Float32Array(count).fill(1)
-  const add = (each: UsualStep) => addStep(each, planes, on.litAt?.(each.step) ?? openly, sums)
-  const before = steps.filter(({ step }) => step.solarHour < NOON - NOT_NOON_H)
-  const after = steps.filter(({ step }) => step.solarHour > NOON + NOT_NOON_H)
-  before.forEach(add)
-  const beforeNoon = sums.sunHours.slice()
-  steps.filter((each) => !before.includes(each) && !after.includes(each)).forEach(add)
-  // A step across noon counts half.
-  const morningHours = beforeNoon.map((hours, cell) => (hours + sums.sunHours[cell]!) / 2)
-  after.forEach(add)
-  const evenWh = steps.reduce((sum, { evenWPerM2, step }) => sum + evenWPerM2 * step.hours, 0)
-  const thrownBackWh = albedo * usual.levelWhPerM2
-  for (let cell = 0; cell < count; cell += 1) {
-    if (planes.up[cell] === 0) continue
-    const view = skyView[cell]!
-    sums.usualWhPerM2[cell]! += view * evenWh + (1 - view) * thrownBackWh
+  const sums = {
+    sunHours: new Float32Array(count),
+    morningHours: new Float32Array(count),
+    dappledHours: new Float32Array(count),
+    beamWhPerM2: new Float32Array(count),
+    diffuseWhPerM2: new Float32Array(count),
+    reflectedWhPerM2: new Float32Array(count),
   }
-  return { ...sums, morningHours, dappledHours: new Float32Array(count) }
+  const open = {
+    direct: new Float32Array(count).fill(1),
+    dappled: new Int32Array(0),
+    dappledCount: 0,
+  }
+  for (const each of steps) {
+    const light = lightAt?.(each.step) ?? open
+    addDirect(each, planes, light.direct, sums)
+    addDappled(each.step, planes, light, sums.dappledHours)
+  }
+  addSky(steps, on, sums)
+  return sums
 }
 
-function addStep(
+function addDirect(
   { step, directWPerM2 }: UsualStep,
   { east, north, up }: CellPlanes,
-  lit: Float32Array,
-  { sunHours, usualWhPerM2 }: Pick<UsualDayOnCells, 'sunHours' | 'usualWhPerM2'>,
+  direct: Float32Array,
+  { sunHours, morningHours, beamWhPerM2 }: UsualDayOnCells,
 ): void {
   const { hours, sun } = step
   const directWh = directWPerM2 * hours
-  for (let cell = 0; cell < lit.length; cell += 1) {
+  const morningPart = Math.min(1, Math.max(0, 0.5 + (12 - step.solarHour) / hours))
+  for (let cell = 0; cell < direct.length; cell += 1) {
     const facing = east[cell]! * sun.east + north[cell]! * sun.north + up[cell]! * sun.up
-    const share = facing > 0 ? lit[cell]! : 0
+    const share = facing > 0 ? direct[cell]! : 0
     if (share === 0) continue
     sunHours[cell]! += hours * share
-    usualWhPerM2[cell]! += directWh * facing * share
+    morningHours[cell]! += hours * share * morningPart
+    beamWhPerM2[cell]! += directWh * facing * share
+  }
+}
+
+function addDappled(
+  { hours, sun }: SunStep,
+  { east, north, up }: CellPlanes,
+  { direct, dappled, dappledCount }: StepLight,
+  dappledHours: Float32Array,
+): void {
+  for (let at = 0; at < dappledCount; at += 1) {
+    const cell = dappled[at]!
+    const facing = east[cell]! * sun.east + north[cell]! * sun.north + up[cell]! * sun.up
+    if (facing > 0 && direct[cell]! > 0) dappledHours[cell]! += hours
+  }
+}
+
+function addSky(
+  steps: readonly UsualStep[],
+  { planes, skyView, albedo, usual }: UsualLighting,
+  { diffuseWhPerM2, reflectedWhPerM2 }: UsualDayOnCells,
+): void {
+  const evenWh = steps.reduce((sum, { evenWPerM2, step }) => sum + evenWPerM2 * step.hours, 0)
+  const thrownBackWh = albedo * usual.levelWhPerM2
+  for (let cell = 0; cell < skyView.length; cell += 1) {
+    if (planes.up[cell] === 0) continue
+    const view = skyView[cell]!
+    diffuseWhPerM2[cell] = view * evenWh
+    reflectedWhPerM2[cell] = (1 - view) * thrownBackWh
   }
 }

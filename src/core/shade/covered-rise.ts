@@ -1,5 +1,6 @@
 import type { PlanPoint } from '#core/geometry'
 import type { Crown, Screen } from './shade.types'
+import { EDGE_ON, type Look } from './things-parts'
 
 /** A place that is looked from: in plan [m], and its level [m]. */
 interface Place extends PlanPoint {
@@ -7,7 +8,7 @@ interface Place extends PlanPoint {
 }
 
 /** From the lowest to the highest rise over plan distance that is covered [m/m]; infinite where there is no end to it. */
-interface RiseSpan {
+export interface RiseSpan {
   low: number
   high: number
 }
@@ -15,7 +16,7 @@ interface RiseSpan {
 /**
  * How much of one direction a part of a thing covers, seen from a place. A screen covers everything below its top. A crown
  * covers what lies between the two lines that touch the egg above and below; overhead where the place is under it, and
- * everything where the place is in it.
+ * everything where the place is in it. A screen seen edge-on covers nothing.
  *
  * @param part - screen or crown
  * @param place - place looked from [m], anywhere
@@ -28,12 +29,6 @@ export function coveredRise(part: Screen | Crown, place: Place, azimuthRad: numb
   return 'from' in part ? screenRise(part, place, look, into) : crownRise(part, place, look, into)
 }
 
-/** Direction in plan, length 1. */
-interface Look {
-  readonly east: number
-  readonly north: number
-}
-
 function along(look: Look, from: PlanPoint, to: PlanPoint): number {
   return (to.eastM - from.eastM) * look.east + (to.northM - from.northM) * look.north
 }
@@ -44,36 +39,15 @@ function aside(look: Look, from: PlanPoint, to: PlanPoint): number {
 
 function screenRise(screen: Screen, place: Place, look: Look, into: RiseSpan): boolean {
   const asideFromM = aside(look, place, screen.from)
-  const asideToM = aside(look, place, screen.to)
-  if (asideFromM * asideToM > 0) return false
+  const acrossM = asideFromM - aside(look, place, screen.to)
+  const lengthM = Math.hypot(screen.to.eastM - screen.from.eastM, screen.to.northM - screen.from.northM)
+  const part = asideFromM / acrossM
+  if (!(Math.abs(acrossM) > EDGE_ON * lengthM && part >= 0 && part <= 1)) return false
   const awayFromM = along(look, place, screen.from)
-  const awayToM = along(look, place, screen.to)
-  const high =
-    asideFromM === asideToM
-      ? edgeOnRise(screen, place.levelM, awayFromM, awayToM)
-      : crossedRise(screen, place.levelM, asideFromM / (asideFromM - asideToM), [awayFromM, awayToM])
-  if (high === undefined) return false
-  into.low = -Infinity
-  into.high = high
-  return true
-}
-
-function crossedRise(
-  { topFromM, topToM }: Screen,
-  levelM: number,
-  part: number,
-  [awayFromM, awayToM]: readonly [number, number],
-): number | undefined {
-  const awayM = awayFromM + part * (awayToM - awayFromM)
-  return awayM < 0 ? undefined : riseTo(topFromM + part * (topToM - topFromM) - levelM, awayM)
-}
-
-// Along its whole length the rise to a straight top only grows or only falls.
-function edgeOnRise(screen: Screen, levelM: number, awayFromM: number, awayToM: number): number | undefined {
-  if (awayFromM < 0 && awayToM < 0) return undefined
-  if (awayFromM * awayToM < 0)
-    return crossedRise(screen, levelM, awayFromM / (awayFromM - awayToM), [awayFromM, awayToM])
-  return Math.max(riseTo(screen.topFromM - levelM, awayFromM), riseTo(screen.topToM - levelM, awayToM))
+  const awayM = awayFromM + part * (along(look, place, screen.to) - awayFromM)
+  if (awayM < 0) return false
+  const topM = screen.topFromM + part * (screen.topToM - screen.topFromM)
+  return covers(into, -Infinity, riseTo(topM - place.levelM, awayM))
 }
 
 function riseTo(aboveM: number, awayM: number): number {
@@ -81,42 +55,61 @@ function riseTo(aboveM: number, awayM: number): number {
   return aboveM > 0 ? Infinity : -Infinity
 }
 
-function crownRise({ at, radiusM, baseM, topM }: Crown, place: Place, look: Look, into: RiseSpan): boolean {
-  const asideM = aside(look, place, at)
-  const cut = 1 - (asideM / radiusM) ** 2
-  const halfWide2 = radiusM * radiusM * cut
-  const awayM = along(look, place, at)
-  const inPlan = awayM * awayM < halfWide2
-  if (!(cut > 0) || (awayM < 0 && !inPlan)) return false
-  const halfHigh2 = ((topM - baseM) / 2) ** 2 * cut
-  const aboveM = (baseM + topM) / 2 - place.levelM
-  touching({ awayM, aboveM, halfWide2, halfHigh2 }, inPlan, into)
-  return true
-}
-
-/** The upright cut through a crown: middle and halves of its ellipse, seen from the place [m]. */
-interface Cut {
-  readonly awayM: number
-  readonly aboveM: number
-  readonly halfWide2: number
-  readonly halfHigh2: number
-}
-
-// Lines of rise m through the place touch the ellipse where (above - m away)² = m² halfWide² + halfHigh².
-function touching({ awayM, aboveM, halfWide2, halfHigh2 }: Cut, inPlan: boolean, into: RiseSpan): void {
-  const square = awayM * awayM - halfWide2
-  const both = awayM * aboveM
-  const spread2 = halfWide2 * aboveM * aboveM + halfHigh2 * square
-  if (inPlan && !(spread2 > 0)) {
-    into.low = -Infinity
-    into.high = Infinity
-    return
+function crownRise(crown: Crown, place: Place, look: Look, into: RiseSpan): boolean {
+  const { at, radiusM, baseM, topM } = crown
+  const sight = {
+    awayM: along(look, place, at),
+    asideM: aside(look, place, at),
+    aboveM: (baseM + topM) / 2 - place.levelM,
   }
+  return eggRise({ radiusM, halfHighM: (topM - baseM) / 2 }, sight, into)
+}
+
+/** Size of an egg standing upright. */
+export interface Egg {
+  readonly radiusM: number
+  readonly halfHighM: number
+}
+
+/** Where its middle is, seen from a place along a line of sight in plan. */
+export interface Sight {
+  /** Plan distance on to it, negative behind [m]. */
+  readonly awayM: number
+  /** Plan distance to the side [m]. */
+  readonly asideM: number
+  readonly aboveM: number
+}
+
+/**
+ * What an egg covers along one line of sight.
+ *
+ * @param egg - its size [m]
+ * @param sight - where its middle is [m]
+ * @param into - where to write the rises [m/m]; left as it is when the egg is not met
+ * @returns whether it is met
+ */
+export function eggRise(egg: Egg, sight: Sight, into: RiseSpan): boolean {
+  const { awayM, asideM, aboveM } = sight
+  const radius2 = egg.radiusM * egg.radiusM
+  const halfWide2 = radius2 - asideM * asideM
+  if (!(halfWide2 > 0)) return false
+  const square = awayM * awayM - halfWide2
+  if (awayM < 0 && square >= 0) return false
+  const halfHigh2 = (egg.halfHighM * egg.halfHighM * halfWide2) / radius2
+  // Lines of rise m touch the egg's cut where (above - m away)² = m² halfWide² + halfHigh².
+  const spread2 = halfWide2 * aboveM * aboveM + halfHigh2 * square
+  if (square < 0 && !(spread2 > 0)) return covers(into, -Infinity, Infinity)
+  const both = awayM * aboveM
   const spread = Math.sqrt(spread2)
   const product = aboveM * aboveM - halfHigh2
   const low = both > 0 ? product / (both + spread) : (both - spread) / square
   const high = both > 0 ? (both + spread) / square : product / (both - spread)
-  const overhead = square <= 0
-  into.low = overhead && aboveM < 0 ? -Infinity : low
-  into.high = overhead && aboveM >= 0 ? Infinity : high
+  if (square > 0) return covers(into, low, high)
+  return aboveM >= 0 ? covers(into, low, Infinity) : covers(into, -Infinity, high)
+}
+
+function covers(into: RiseSpan, low: number, high: number): true {
+  into.low = low
+  into.high = high
+  return true
 }

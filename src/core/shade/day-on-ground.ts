@@ -1,11 +1,8 @@
-import { requireDay, sunSteps, type SunDay } from '#core/sun'
-import { cellPlanes, type CellPlanes } from './cell-planes'
+import { sunSteps, type SunDay, type SunStep } from '#core/sun'
+import { cellPlanes, openSky } from './cell-planes'
 import { collectDay } from './collect-day'
-import { castsDirectLight } from './direct-light'
-import { monthOfDay } from './place-light'
-import { SKY_DIRECTIONS, skylinesAround } from './skylines'
-import { skyView } from './sky-view'
-import type { DayChoice, DayOnGround, Shading, ShadingGround, TiltedCells } from './shade.types'
+import { dayShading } from './day-shading'
+import type { DayChoice, DayOnGround, Shading, TiltedCells } from './shade.types'
 
 /**
  * Sun on every cell on one clear day, past ground, things and far hills.
@@ -18,43 +15,9 @@ import type { DayChoice, DayOnGround, Shading, ShadingGround, TiltedCells } from
  * @see Hofierka & Suri 2002, The solar radiation model for Open source GIS; checked by GRASS r.sun
  */
 export function dayOnGround(shading: Shading, cells: TiltedCells, choice: DayChoice): DayOnGround {
-  const { ground } = shading
-  requireDay(choice)
-  requireFit(ground, cells)
-  const planes = cellPlanes(cells, ground.share)
-  const month = monthOfDay(choice.dayOfYear)
-  const light = castsDirectLight(shading)
-  return collectDay(sunSteps(choice), {
-    planes,
-    skyView:
-      (choice.skyline ?? true) ? skyView(skylinesAround(ground, SKY_DIRECTIONS), planes) : openSky(planes),
-    albedo: choice.albedo,
-    litAt: (choice.castShadows ?? true) ? (step) => light(step.sun, month) : undefined,
-  })
-}
-
-/**
- * The sky in front of each cell's own plane with nothing else in the way.
- *
- * @param planes - the cells as planes
- * @returns share of the sky [1], one value per cell
- */
-export function openSky(planes: CellPlanes): Float32Array {
-  return new Float32Array(planes.ownSky)
-}
-
-/**
- * Refuses grids of different sizes.
- *
- * @param ground - the grid of levels
- * @param cells - slope and aspect of each cell
- * @throws RangeError when they have not one value for each cell of the frame
- */
-export function requireFit(ground: ShadingGround, cells: TiltedCells): void {
-  const count = ground.frame.columns * ground.frame.rows
-  const sizes = [ground.levelM, ground.share, cells.slopeDeg, cells.aspectDeg].map((grid) => grid.length)
-  if (sizes.some((size) => size !== count))
-    throw new RangeError(`sun: every grid must have ${count} cells, got ${sizes.join(', ')}`)
+  const { planes, skyView, albedo, lightAt } = dayShading(shading, cells, choice)
+  const litAt = lightAt && ((step: SunStep) => lightAt(step).direct)
+  return collectDay(sunSteps(choice), { planes, skyView, albedo, litAt })
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { Month } from '#core/units'
 import type { Direction } from '#core/sun'
 import { castShade } from './cast-shade'
+import type { StepLight } from './collect-usual-day'
 import { overFarSkyline } from './far-skyline'
 import type { Shading } from './shade.types'
 import { sweptGround } from './swept-ground'
@@ -23,7 +24,7 @@ export function directLight(
   into: Float32Array = new Float32Array(shading.ground.levelM.length),
 ): Float32Array {
   const { share } = shading.ground
-  into.set(castsDirectLight(shading)(sun, month))
+  into.set(castsDirectLight(shading)(sun, month).direct)
   for (let cell = 0; cell < into.length; cell += 1) if (!(share[cell]! > 0)) into[cell] = 0
   return into
 }
@@ -32,17 +33,16 @@ export function directLight(
  * The same for many places of the sun, with the ground and the things made ready once.
  *
  * @param shading - everything that can take the sun away
- * @returns gives the share of direct light at each cell [1]; cells outside the plot may have any
+ * @returns gives the share of direct light at each cell [1]; cells outside the plot may have any, and 0 may be shared
  */
-export function castsDirectLight(shading: Shading): (sun: Direction, month: Month) => Float32Array {
+export function castsDirectLight(shading: Shading): (sun: Direction, month: Month) => StepLight {
   const { ground, standing, far } = shading
   const swept = sweptGround(ground)
-  const things = thingsShadow(standing, ground)
+  const castThings = thingsShadow(standing, ground)
   const dark = new Float32Array(ground.levelM.length)
   return (sun, month) => {
-    if (!overFarSkyline(far, sun)) return dark
-    const direct = castShade(ground, sun, swept)
-    things.cast(sun, month, direct)
-    return direct
+    const over = overFarSkyline(far, sun)
+    const direct = over ? castShade(ground, sun, swept) : dark
+    return { direct, ...castThings(sun, month, direct) }
   }
 }

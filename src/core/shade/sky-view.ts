@@ -17,13 +17,21 @@ export function skyView(skylines: Skylines, planes: CellPlanes): Float32Array {
   return view
 }
 
-// Adds one direction's part of the sky; ground below the horizontal hides none of it.
-function addDirection(
+/**
+ * Adds one direction's part of the sky; ground below the horizontal hides none of it.
+ *
+ * @param view - the sky seen so far, one value per cell [1]
+ * @param planes - the cells as planes
+ * @param skyline - rise over distance of each cell's skyline in this direction [m/m]
+ * @param azimuthRad - the direction, clockwise from true north [rad]
+ */
+export function addDirection(
   view: Float32Array,
-  { east, north, up }: CellPlanes,
+  planes: CellPlanes,
   skyline: Float32Array,
   azimuthRad: number,
 ): void {
+  const { east, north, up } = planes
   const towardsEast = Math.sin(azimuthRad)
   const towardsNorth = Math.cos(azimuthRad)
   for (let cell = 0; cell < view.length; cell += 1) {

@@ -1,4 +1,4 @@
-import { eachMonth, type Twelve } from '#core/units'
+import { eachMonth, type Month, type Twelve } from '#core/units'
 import {
   representativeDays,
   requireSite,
@@ -8,12 +8,15 @@ import {
   type SunStep,
   type UsualDay,
 } from '#core/sun'
-import { cellPlanes, type CellPlanes } from './cell-planes'
-import { collectUsualDay } from './collect-usual-day'
-import { openSky, requireFit } from './day-on-ground'
+import { cellPlanes, openSky, type CellPlanes } from './cell-planes'
+import { collectUsualDay, type StepLight } from './collect-usual-day'
+import { requireFit } from './day-shading'
+import { overFarSkyline } from './far-skyline'
 import { litOverSkyline, skylinesAround, type Skylines } from './skylines'
-import { skyView } from './sky-view'
-import type { OpenLevelDay, Shading, SunOnGround, TiltedCells } from './shade.types'
+import { thingsShadow } from './things-shadow'
+import { alike, skyViews } from './things-sky'
+import type { SkyViews } from './things-soft-sky'
+import type { DayOnGround, OpenLevelDay, Shading, SunOnGround, TiltedCells } from './shade.types'
 
 /** Sky and air over a plot. */
 export interface YearSky {
@@ -39,14 +42,20 @@ export function sunOnGround(
   sky: YearSky,
   skylines: Skylines = skylinesAround(shading.ground),
 ): SunOnGround {
+  const { ground, far } = shading
   requireSite(sky.site)
-  requireFit(shading.ground, cells)
-  const planes = cellPlanes(cells, shading.ground.share)
-  const lit = new Float32Array(shading.ground.levelM.length)
+  requireFit(ground, cells)
+  const planes = cellPlanes(cells, ground.share)
+  const castThings = thingsShadow(shading.standing, ground)
+  const direct = new Float32Array(ground.levelM.length)
   return twelveDays(sky, {
     planes,
-    skyView: skyView(skylines, planes),
-    litAt: (step) => litOverSkyline(skylines, step.sun, lit),
+    views: skyViews(shading, skylines, planes),
+    lightAt: ({ sun }, month) => {
+      if (overFarSkyline(far, sun)) litOverSkyline(skylines, sun, direct)
+      else direct.fill(0)
+      return { direct, ...castThings(sun, month, direct) }
+    },
   })
 }
 
@@ -64,7 +73,7 @@ export function sunOnGround(
 export function sunOnPlane(plane: { slopeDeg: number; aspectDeg: number }, sky: YearSky): SunOnGround {
   requireSite(sky.site)
   const planes = oneCell(plane)
-  return twelveDays(sky, { planes, skyView: openSky(planes), litAt: undefined })
+  return twelveDays(sky, { planes, views: alike(openSky(planes)), lightAt: undefined })
 }
 
 function oneCell({ slopeDeg, aspectDeg }: { slopeDeg: number; aspectDeg: number }) {
@@ -73,11 +82,11 @@ function oneCell({ slopeDeg, aspectDeg }: { slopeDeg: number; aspectDeg: number 
 
 interface Falling {
   readonly planes: CellPlanes
-  readonly skyView: Float32Array
-  readonly litAt: ((step: SunStep) => Float32Array) | undefined
+  readonly views: SkyViews
+  readonly lightAt: ((step: SunStep, month: Month) => StepLight) | undefined
 }
 
-function twelveDays({ site, usual }: YearSky, on: Falling): SunOnGround {
+function twelveDays({ site, usual }: YearSky, { planes, views, lightAt }: Falling): SunOnGround {
   const clear = eachMonth((month) =>
     sunSteps({
       ...site,
@@ -87,19 +96,25 @@ function twelveDays({ site, usual }: YearSky, on: Falling): SunOnGround {
   )
   const days = eachMonth((month) =>
     collectUsualDay(usualSteps(clear[month], usual[month]), {
-      ...on,
+      planes,
+      skyView: views.months[month],
       albedo: site.albedo,
       usual: usual[month],
+      lightAt: lightAt && ((step) => lightAt(step, month)),
     }),
   )
   return {
     sunHours: eachMonth((month) => days[month].sunHours),
     morningHours: eachMonth((month) => days[month].morningHours),
     dappledHours: eachMonth((month) => days[month].dappledHours),
-    usualWhPerM2: eachMonth((month) => days[month].usualWhPerM2),
-    skyView: on.skyView,
+    usualWhPerM2: eachMonth((month) => wholeDay(days[month])),
+    skyView: views.mean,
     openLevel: eachMonth((month) => openLevelDay(representativeDays[month], clear[month], usual[month])),
   }
+}
+
+function wholeDay({ beamWhPerM2, diffuseWhPerM2, reflectedWhPerM2 }: DayOnGround): Float32Array {
+  return beamWhPerM2.map((beamWh, cell) => beamWh + diffuseWhPerM2[cell]! + reflectedWhPerM2[cell]!)
 }
 
 function openLevelDay(

@@ -1,5 +1,5 @@
 import type { GridFrame } from '#core/geometry'
-import type { Crown, Screen } from './shade.types'
+import type { Crown, Screen, Standing } from './shade.types'
 import { evenOver, type Even } from './things-band'
 
 /** Direction in plan, length 1. */
@@ -16,6 +16,16 @@ export interface SeenScreen {
   readonly awayM: Even
   /** Level of its top there [m]. */
   readonly topM: Even
+}
+
+/**
+ * Whether no light comes through a thing at any time of the year.
+ *
+ * @param thing - the thing
+ * @returns whether it is so
+ */
+export function isHard(thing: Standing): boolean {
+  return thing.through.every((share) => share === 0)
 }
 
 /** A screen seen edge-on to this sine hides nothing [1]. */

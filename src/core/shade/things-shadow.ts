@@ -6,14 +6,15 @@ import { castCrown, castScreen } from './things-cast'
 /** Least plan part of the sun's direction [1]: nearer to the zenith than 0.2″ it is taken to stand just beside it. */
 const LEAST_LEVEL = 1e-6
 
-/** Things made ready to throw shadows on the cells of one ground. */
-export interface ThingsShadow {
-  /** Takes from `direct`, the share of direct light at each cell [1], what the things keep off it. */
-  cast(sun: Direction, month: Month, direct: Float32Array): void
-  /** Cells on which the last cast left light that came through a thing; the first `dappledCount` count. */
+/** Cells on which light was left that came through a thing. */
+export interface Dappled {
+  /** Indices of cells; the first `dappledCount` count. */
   readonly dappled: Int32Array
   readonly dappledCount: number
 }
+
+/** Takes from `direct`, the share of direct light at each cell [1], what the things keep off it. */
+export type CastThings = (sun: Direction, month: Month, direct: Float32Array) => Dappled
 
 /**
  * Makes things ready to throw their shadows. Of each screen and crown only the cells that its shadow can reach are looked
@@ -23,32 +24,36 @@ export interface ThingsShadow {
  * @param ground - the grid of levels
  * @returns casts their shadows for any sun and month
  */
-export function thingsShadow(standing: readonly Standing[], ground: ShadingGround): ThingsShadow {
-  const levels = levelsOf(ground)
+export function thingsShadow(standing: readonly Standing[], ground: ShadingGround): CastThings {
+  const levels = groundLevels(ground)
   const taker = lightTaker(ground.levelM.length)
-  return {
-    dappled: taker.dappled,
-    get dappledCount() {
-      return taker.dappledCount()
-    },
-    cast(sun, month, direct) {
-      taker.begin(direct)
-      const level = Math.hypot(sun.east, sun.north)
-      const look = level > 0 ? { east: sun.east / level, north: sun.north / level } : { east: 0, north: 1 }
-      const rise = sun.up / Math.max(level, LEAST_LEVEL)
-      for (const { through, screens, crowns } of standing) {
-        const take = taker.ofThing(through[month])
-        if (take === undefined) continue
-        const falling = { ground, ...levels, look, rise, take }
-        for (const screen of screens) castScreen(screen, falling)
-        for (const crown of crowns) castCrown(crown, falling)
-      }
-    },
+  return (sun, month, direct) => {
+    taker.begin(direct)
+    const level = Math.hypot(sun.east, sun.north)
+    const look = level > 0 ? { east: sun.east / level, north: sun.north / level } : { east: 0, north: 1 }
+    const rise = sun.up / Math.max(level, LEAST_LEVEL)
+    for (const { through, screens, crowns } of standing) {
+      const take = taker.ofThing(through[month])
+      if (take === undefined) continue
+      const falling = { ground, ...levels, look, rise, take }
+      for (const screen of screens) castScreen(screen, falling)
+      for (const crown of crowns) castCrown(crown, falling)
+    }
+    return taker.dappled()
   }
 }
 
-// Lowest and highest ground of the plot [m].
-function levelsOf({ levelM, share }: ShadingGround) {
+/**
+ * Lowest and highest ground of the plot.
+ *
+ * @param ground - the grid of levels
+ * @returns both levels [m]; infinite, the lowest above the highest, with no plot
+ */
+export function groundLevels(ground: ShadingGround): {
+  readonly lowestM: number
+  readonly highestM: number
+} {
+  const { levelM, share } = ground
   let [lowestM, highestM] = [Infinity, -Infinity]
   for (let cell = 0; cell < levelM.length; cell += 1) {
     if (!(share[cell]! > 0)) continue
@@ -65,8 +70,7 @@ function lightTaker(cells: number) {
   let [thing, before, count] = [0, 0, 0]
   let direct: Float32Array = new Float32Array(0)
   return {
-    dappled,
-    dappledCount: () => count,
+    dappled: () => ({ dappled, dappledCount: count }),
     begin(onto: Float32Array) {
       direct = onto
       before = thing
