@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { climateYear, demandOnSlope, hardWinterC, sunRatios, type Climate } from '#core/climate'
-import { sunOnPlane } from '#core/sun'
+import { climateYear, demandOnSlope, hardWinterC, type Climate } from '#core/climate'
 import { eachMonth, months } from '#core/units'
 
 /** The same month all year round. */
@@ -95,58 +94,19 @@ describe('climateYear', () => {
   })
 })
 
-describe('sunRatios and demandOnSlope', () => {
-  const albedo = 0.2
-  const ratiosOn = (latitudeDeg: number, slopeDeg: number, aspectDeg: number) => {
-    const site = { latitudeDeg, elevationM: 50 }
-    const year = climateYear(temperate, site)
-    const sun = sunOnPlane({ slopeDeg, aspectDeg }, { ...site, linke: 3, albedo })
-    const ratios = sunRatios(sun, year, Float64Array.of(slopeDeg), albedo)
-    return { year, ratios: eachMonth((month) => ratios[month][0]!) }
-  }
+describe('demandOnSlope', () => {
+  const year = climateYear(temperate, { latitudeDeg: 52, elevationM: 50 })
 
-  it('FAO-56 on level ground: the ratio is 1 and the demand exactly that of level ground', () => {
-    const { year, ratios } = ratiosOn(52, 0, 180)
+  it('FAO-56 on level ground: the demand is exactly that of level ground, and less sun is less thirst', () => {
     for (const month of months) {
-      expect(ratios[month]).toBe(1)
-      expect(demandOnSlope(year[month], ratios[month])).toBe(year[month].referenceEtMmPerDay)
+      const level = year[month].referenceEtMmPerDay
+      expect(demandOnSlope(year[month], 1)).toBe(level)
+      expect(demandOnSlope(year[month], 1.2)).toBeGreaterThan(level)
+      expect(demandOnSlope(year[month], 0.8)).toBeLessThan(level)
     }
   })
 
-  it.each([45, 50, 55])(
-    'Allen, Trezza & Tasumi 2006 as remembered: at %s° north 20° south exceeds level ground in every month, 20° north falls short',
-    (latitude) => {
-      const [south, north] = [ratiosOn(latitude, 20, 180), ratiosOn(latitude, 20, 0)]
-      for (const month of months) {
-        expect(south.ratios[month]).toBeGreaterThan(1)
-        expect(north.ratios[month]).toBeLessThan(1)
-        const level = south.year[month].referenceEtMmPerDay
-        expect(demandOnSlope(south.year[month], south.ratios[month])).toBeGreaterThan(level)
-        expect(demandOnSlope(north.year[month], north.ratios[month])).toBeLessThan(level)
-      }
-      expect(south.ratios[11]).toBeGreaterThan(south.ratios[5])
-    },
-  )
-
-  it('property: east and west slopes have the same demand', () => {
-    const [east, west] = [ratiosOn(50, 20, 90), ratiosOn(50, 20, 270)]
-    for (const month of months) expect(east.ratios[month]).toBeCloseTo(west.ratios[month], 5)
-  })
-
-  it('gives 1 where a month has no sun, and 0 outside the plot', () => {
-    expect(ratiosOn(80, 20, 180).ratios[11]).toBe(1)
-    const site = { latitudeDeg: 52, elevationM: 50 }
-    const sun = sunOnPlane({ slopeDeg: 10, aspectDeg: 0 }, { ...site, linke: 3, albedo })
-    const outside = { ...sun, skyView: Float32Array.of(0) }
-    expect(sunRatios(outside, climateYear(temperate, site), Float64Array.of(NaN), albedo)[3][0]).toBe(0)
-  })
-
-  it('refuses grids that do not fit and ratios that are none', () => {
-    const site = { latitudeDeg: 52, elevationM: 50 }
-    const year = climateYear(temperate, site)
-    const sun = sunOnPlane({ slopeDeg: 10, aspectDeg: 0 }, { ...site, linke: 3, albedo })
-    expect(() => sunRatios(sun, year, new Float64Array(4), albedo)).toThrow(/must have 1 cells, got 4/)
-    expect(() => sunRatios(sun, year, Float64Array.of(10), 2)).toThrow(RangeError)
+  it('refuses ratios that are none', () => {
     expect(() => demandOnSlope(year[0], -1)).toThrow(RangeError)
     expect(() => demandOnSlope(year[0], NaN)).toThrow(RangeError)
   })

@@ -11,14 +11,14 @@ import { directionTo, incidenceDeg, squareTo, sunAtHourAngle } from '../../../sr
 import { tolerances } from './tolerances'
 import { spearman, volcano } from './volcano'
 
-const { ground, cells, compared } = volcano()
+const { ground, shading, cells, compared } = volcano()
 const site = { latitudeDeg: 52, linke: 3, albedo: 0.2, stepHours: 0.1, skyline: false }
 
 /** r.sun gives each cell its own height; our site has one, so two heights are reckoned and read between. */
 function dayAtEachHeight(dayOfYear: number, castShadows: boolean) {
   const [lowM, highM] = [90, 200]
-  const low = dayOnGround(ground, cells, { ...site, dayOfYear, castShadows, elevationM: lowM })
-  const high = dayOnGround(ground, cells, { ...site, dayOfYear, castShadows, elevationM: highM })
+  const low = dayOnGround(shading, cells, { ...site, dayOfYear, castShadows, elevationM: lowM })
+  const high = dayOnGround(shading, cells, { ...site, dayOfYear, castShadows, elevationM: highM })
   return (name: keyof DayOnGround, cell: number) =>
     low[name][cell]! +
     ((high[name][cell]! - low[name][cell]!) * (ground.levelM[cell]! - lowM)) / (highM - lowM)
@@ -142,18 +142,18 @@ describe('against SAGA (another program, another atmosphere)', () => {
 describe('refusals', () => {
   const choice = { ...site, elevationM: 100, dayOfYear: 80 }
   it('refuses grids that do not fit, slopes that are none and impossible choices', () => {
-    expect(() => dayOnGround(ground, { ...cells, slopeDeg: new Float64Array(3) }, choice)).toThrow(
+    expect(() => dayOnGround(shading, { ...cells, slopeDeg: new Float64Array(3) }, choice)).toThrow(
       /5307 cells/,
     )
-    expect(() => dayOnGround(ground, { ...cells, slopeDeg: cells.slopeDeg.map(() => 90) }, choice)).toThrow(
+    expect(() => dayOnGround(shading, { ...cells, slopeDeg: cells.slopeDeg.map(() => 90) }, choice)).toThrow(
       RangeError,
     )
-    expect(() => dayOnGround(ground, cells, { ...choice, dayOfYear: 0 })).toThrow(
+    expect(() => dayOnGround(shading, cells, { ...choice, dayOfYear: 0 })).toThrow(
       /day of the year \[d\] must be from 1 to 366/,
     )
-    expect(() => dayOnGround(ground, cells, { ...choice, linke: 0.5 })).toThrow(RangeError)
-    expect(() => dayOnGround(ground, cells, { ...choice, albedo: 1.2 })).toThrow(RangeError)
-    expect(() => dayOnGround(ground, cells, { ...choice, stepHours: 5 })).toThrow(RangeError)
-    expect(() => dayOnGround(ground, cells, { ...choice, elevationM: 9000 })).toThrow(RangeError)
+    expect(() => dayOnGround(shading, cells, { ...choice, linke: 0.5 })).toThrow(RangeError)
+    expect(() => dayOnGround(shading, cells, { ...choice, albedo: 1.2 })).toThrow(RangeError)
+    expect(() => dayOnGround(shading, cells, { ...choice, stepHours: 5 })).toThrow(RangeError)
+    expect(() => dayOnGround(shading, cells, { ...choice, elevationM: 9000 })).toThrow(RangeError)
   })
 })

@@ -3,7 +3,6 @@ import { toDegrees, toRadians } from '#core/units'
 import { cellPlanes } from '../../../src/core/shade/cell-planes'
 import { collectDay } from '../../../src/core/shade/collect-day'
 import { sunsetHourAngleRad } from '../../../src/core/sun/day-sun'
-import { openSky } from '../../../src/core/shade/day-on-ground'
 import { sunAtHourAngle } from '../../../src/core/sun/sun-vector'
 import { readTruth } from './read-truth'
 
@@ -25,7 +24,7 @@ function stepsWithoutAir(dayOfYear: number) {
   const hours = toDegrees(2 * sunset) / 15 / STEPS
   return Array.from({ length: STEPS }, (_, at) => {
     const sun = sunAtHourAngle(latitude, declination, sunset * ((2 * at + 1) / STEPS - 1))
-    return { sun, altitudeRad: Math.asin(sun.up), hours, beamWPerM2, diffuseWPerM2: 0, beamShare: 1 }
+    return { sun, altitudeRad: Math.asin(sun.up), solarHour: 12, hours, beamWPerM2, diffuseWPerM2: 0, beamShare: 1 }
   })
 }
 
@@ -37,7 +36,7 @@ describe('collectDay without air', () => {
         slopeDeg: Float64Array.from(slopes, ({ plane }) => plane[0]!),
         aspectDeg: Float64Array.from(slopes, ({ plane }) => plane[1]!),
       })
-      const on = { planes, skyView: openSky(planes), albedo: 0, litAt: undefined }
+      const on = { planes, skyView: Float32Array.from(planes.ownSky), albedo: 0, litAt: undefined }
       const sums = collectDay(stepsWithoutAir(Number(day)), on)
       slopes.forEach(({ at }, cell) =>
         expect(Math.abs((sums.beamWhPerM2[cell]! * JOULES_PER_WH) / 1e6 - mjPerM2[at]!)).toBeLessThan(0.012),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { dayOnPlane } from '../../../src/core/shade/sun-on-ground'
+import { dayOnPlane } from '#core/shade'
 import { readTruth } from './read-truth'
 import { tolerances } from './tolerances'
 

@@ -1,11 +1,5 @@
 /** How near our sun must come to outside figures, and why no nearer. May only be tightened. */
 export const tolerances = {
-  /** suncalc leaves out parallax and part of nutation: 0.014° at most against a full ephemeris [°]. */
-  sunPositionDeg: 0.03,
-  /** NREL SPA gives seconds; suncalc is within 9 s of a full ephemeris below 60° latitude [s]. */
-  riseAgainstSpaS: 20,
-  /** USNO gives whole minutes [s]. */
-  riseAgainstUsnoS: 60,
   /** Share of the day's brightest plane: r.sun sums 0.05 h steps whose ends miss sunrise and sunset by up to half a step. */
   planes: { beam: 0.0011, diffuse: 0.0018, reflected: 0.0052 },
   /** Share of each plane's own global radiation, same reason. */

@@ -8,8 +8,11 @@ export function volcano() {
   const sound = readGrid('volcano/rsun_valid.asc').values
   const none = (value: number) => (Number.isNaN(value) ? 0 : value)
   const compared = [...slope.keys()].filter((cell) => !Number.isNaN(slope[cell]!) && sound[cell] === 1)
+  const ground = { frame, levelM, share: new Float64Array(levelM.length).fill(1) }
   return {
-    ground: { frame, levelM, share: new Float64Array(levelM.length).fill(1) },
+    ground,
+    /** Nothing but the hill itself stands in the light. */
+    shading: { ground, standing: [], far: [] },
     cells: { slopeDeg: slope.map(none), aspectDeg: aspect.map(none) },
     compared,
   }

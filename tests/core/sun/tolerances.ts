@@ -1,0 +1,9 @@
+/** How near our sun must come to outside figures, and why no nearer. May only be tightened. */
+export const tolerances = {
+  /** suncalc leaves out parallax and part of nutation: 0.014° at most against a full ephemeris [°]. */
+  sunPositionDeg: 0.03,
+  /** NREL SPA gives seconds; suncalc is within 9 s of a full ephemeris below 60° latitude [s]. */
+  riseAgainstSpaS: 20,
+  /** USNO gives whole minutes [s]. */
+  riseAgainstUsnoS: 60,
+} as const
