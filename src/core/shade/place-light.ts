@@ -19,7 +19,7 @@ export function placeLight(sky: PlaceSky, month: Month): PlaceLight {
   return (sun, azimuthDeg, altitudeDeg) => {
     if (altitudeDeg <= 0 || plane.east * sun.east + plane.north * sun.north + plane.up * sun.up <= 0) return 0
     const azimuth = wholeCircleDeg(azimuthDeg)
-    if (altitudeDeg < between(sky.groundDeg, azimuth) || altitudeDeg < between(sky.farDeg, azimuth)) return 0
+    if (altitudeDeg < between(sky.groundDeg, azimuth) || altitudeDeg <= between(sky.farDeg, azimuth)) return 0
     let share = 1
     for (const thing of sky.things) {
       if (altitudeDeg > between(thing.highDeg, azimuth)) continue

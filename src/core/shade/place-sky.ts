@@ -1,8 +1,9 @@
 import { cellAt, type PlanPoint } from '#core/geometry'
-import { toDegrees, toRadians, wholeCircleDeg } from '#core/units'
+import { toDegrees, toRadians } from '#core/units'
 import { coveredRise } from './covered-rise'
+import { farAngleDeg } from './far-skyline'
 import { placeGroundDeg, placeLevelM } from './place-ground'
-import type { FarPoint, PlaceSky, Shading, Standing, TiltedCells } from './shade.types'
+import type { PlaceSky, Shading, Standing, TiltedCells } from './shade.types'
 
 /** Directions of a place's sky [1]: whole degrees. */
 const DIRECTIONS = 360
@@ -52,15 +53,4 @@ function covered({ screens, crowns }: Standing, place: PlanPoint & { levelM: num
       if (!(highDeg[azimuthDeg]! >= high)) highDeg[azimuthDeg] = high
     }
   return { lowDeg, highDeg }
-}
-
-// Height of the far skyline, straight between the points on either side.
-function farAngleDeg(far: readonly FarPoint[], azimuthDeg: number): number {
-  if (far.length === 0) return 0
-  const turned = far.map((point) => ({ ...point, turnDeg: wholeCircleDeg(point.azimuthDeg - azimuthDeg) }))
-  const after = turned.reduce((one, other) => (other.turnDeg < one.turnDeg ? other : one))
-  const before = turned.reduce((one, other) => (other.turnDeg > one.turnDeg ? other : one))
-  const gapDeg = after.turnDeg + 360 - before.turnDeg
-  const part = after === before ? 1 : (360 - before.turnDeg) / gapDeg
-  return before.angleDeg + part * (after.angleDeg - before.angleDeg)
 }
