@@ -1,3 +1,4 @@
+import { hayDavies } from './hay-davies'
 import type { SunStep } from './sun-steps'
 import type { UsualDay } from './sun.types'
 
@@ -9,9 +10,6 @@ export interface UsualStep {
   /** Light from the rest of the sky, on open level ground [W/m²]. */
   readonly evenWPerM2: number
 }
-
-/** Least sine of the sun's height by which the ring around a low sun is turned square to it [1]: 1°; common practice. */
-const LEAST_SINE = 0.01745
 
 /**
  * Fits the steps of a clear day to what the usual sky of the month lets through: beam and diffuse light keep the course
@@ -29,13 +27,11 @@ export function usualSteps(steps: readonly SunStep[], usual: UsualDay): readonly
   const beamFactor = levelBeamWh > 0 ? (levelWhPerM2 * (1 - diffuseShare)) / levelBeamWh : 0
   const skyFactor = skyWh > 0 ? (levelWhPerM2 * diffuseShare) / skyWh : 0
   return steps.map((step) => {
-    const beam = beamFactor * step.beamWPerM2
-    const sky = skyFactor * step.diffuseWPerM2
-    const ring = Math.min(1, beamFactor * step.beamShare)
-    return {
-      step,
-      directWPerM2: beam + (sky * ring) / Math.max(LEAST_SINE, step.sun.up),
-      evenWPerM2: sky * (1 - ring),
-    }
+    const { ringWPerM2, evenWPerM2 } = hayDavies(
+      skyFactor * step.diffuseWPerM2,
+      beamFactor * step.beamShare,
+      step.sun.up,
+    )
+    return { step, directWPerM2: beamFactor * step.beamWPerM2 + ringWPerM2, evenWPerM2 }
   })
 }
