@@ -45,22 +45,30 @@ export function evenSum(constant: number, ...terms: readonly (readonly [times: n
 /** Numbers this little below nothing count as nothing [any]: what meets at a corner leaves no gap to rounding. */
 const SLACK = 1e-9
 
+/** Cells on which several evenly changing numbers are all 0 or more. */
+export interface Band {
+  readonly above: readonly Even[]
+  /** Northings of places between which all of its cells lie [m]. */
+  readonly northsM: readonly number[]
+}
+
 /**
- * Visits every cell of a band: those on which several evenly changing numbers are all 0 or more.
+ * Visits every cell of a band.
  *
  * @param frame - where the grid lies
- * @param band - the numbers
+ * @param band - the band
  * @param visit - takes each row that the band crosses, its first column, and the one after its last
  */
 export function walkBand(
   frame: GridFrame,
-  band: readonly Even[],
+  band: Band,
   visit: (row: number, first: number, beyond: number) => void,
 ): void {
-  for (let row = 0; row < frame.rows; row += 1) {
+  const [firstRow, lastRow] = rowsBetween(frame, band.northsM)
+  for (let row = firstRow; row <= lastRow; row += 1) {
     let first = 0
     let last = frame.columns - 1
-    for (const { from, perColumn, perRow } of band) {
+    for (const { from, perColumn, perRow } of band.above) {
       const here = from + perRow * row + SLACK
       if (perColumn > 0) first = Math.max(first, Math.ceil(-here / perColumn))
       else if (perColumn < 0) last = Math.min(last, Math.floor(-here / perColumn))
@@ -68,4 +76,14 @@ export function walkBand(
     }
     if (first <= last) visit(row, first, last + 1)
   }
+}
+
+function rowsBetween(
+  { rows, southM, cellM }: GridFrame,
+  northsM: readonly number[],
+): readonly [number, number] {
+  const rowOf = (northM: number) => rows - 0.5 - (northM - southM) / cellM
+  const first = Math.ceil(rowOf(Math.max(...northsM)) - SLACK)
+  const last = Math.floor(rowOf(Math.min(...northsM)) + SLACK)
+  return [Math.max(0, first), Math.min(rows - 1, last)]
 }

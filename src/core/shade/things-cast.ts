@@ -1,6 +1,6 @@
 import type { Crown, Screen, ShadingGround } from './shade.types'
 import { evenSum, walkBand } from './things-band'
-import { seenCrown, seenScreen, type Look } from './things-parts'
+import { crownNorthsM, screenNorthsM, seenCrown, seenScreen, type Look } from './things-parts'
 
 /** A shadow must stand this high above the ground to count [m], as the ground's own shadow must. */
 const SLACK_M = 1e-9
@@ -32,7 +32,11 @@ export function castScreen(screen: Screen, falling: Falling): void {
   const { levelM, frame } = ground
   // Level of the shadow's upper edge, a plane through the top of the screen and the sun.
   const edge = evenSum(-SLACK_M, [1, topM], [-rise, awayM])
-  const band = [part, evenSum(1, [-1, part]), awayM, evenSum(-lowestM, [1, edge])]
+  const lengthM = Math.max(0, Math.max(screen.topFromM, screen.topToM) - lowestM) / rise
+  const band = {
+    above: [part, evenSum(1, [-1, part]), awayM, evenSum(-lowestM, [1, edge])],
+    northsM: screenNorthsM(screen, look, lengthM),
+  }
   walkBand(frame, band, (row, first, beyond) => {
     const start = row * frame.columns
     const edgeM = edge.from + edge.perRow * row
@@ -57,13 +61,16 @@ export function castCrown(crown: Crown, falling: Falling): void {
   const flatness = halfHigh2 / (radiusM * radiusM)
   const breadth2 = rise * rise * radiusM * radiusM + halfHigh2
   const breadth = Math.sqrt(breadth2)
-  const band = [
-    evenSum(radiusM, [1, asideM]),
-    evenSum(radiusM, [-1, asideM]),
-    evenSum(radiusM, [1, awayM]),
-    evenSum(middleM - lowestM + breadth, [-rise, awayM]),
-    evenSum(highestM - middleM + breadth, [rise, awayM]),
-  ]
+  const band = {
+    above: [
+      evenSum(radiusM, [1, asideM]),
+      evenSum(radiusM, [-1, asideM]),
+      evenSum(radiusM, [1, awayM]),
+      evenSum(middleM - lowestM + breadth, [-rise, awayM]),
+      evenSum(highestM - middleM + breadth, [rise, awayM]),
+    ],
+    northsM: crownNorthsM(crown, look, Math.max(0, middleM - lowestM + breadth) / rise),
+  }
   walkBand(frame, band, (row, first, beyond) => {
     const start = row * frame.columns
     for (let column = first; column < beyond; column += 1) {

@@ -19,7 +19,7 @@ export interface Layer {
  * @returns the layers, those of one thing together
  */
 export function softLayers(standing: readonly Standing[], cells: number): readonly Layer[] {
-  return standing.flatMap((thing) => {
+  return standing.flatMap((thing): Layer[] => {
     const screens = isHard(thing) || thing.screens.length === 0 ? [] : [thing.screens]
     return [...screens, ...thing.crowns].map((parts) => ({
       thing,

@@ -3,9 +3,9 @@ export interface Spans {
   count: number
   readonly low: Float64Array
   readonly high: Float64Array
-  /** What covers it: the number of its layer. */
+  /** What covers it: the number of its layer, each higher than the one before. */
   readonly layer: Int32Array
-  /** Room to put their ends in order. */
+  /** Their ends in order once they are cut; some may be equal. */
   readonly ends: Float64Array
 }
 
@@ -26,49 +26,70 @@ export function emptySpans(most: number): Spans {
 }
 
 /**
- * Cuts spans at each other's ends.
+ * Adds a span.
  *
- * @param spans - the spans
- * @param tell - takes each stretch between two neighbouring ends, from below upwards [m/m]; some may be covered by none
+ * @param spans - the spans so far
+ * @param layer - number of its layer [count]
+ * @param low - its lower end [m/m]
+ * @param high - its upper end [m/m]
  */
-export function eachStretch(spans: Spans, tell: (low: number, high: number) => void): void {
-  const { count, low, high, ends } = spans
-  if (count === 1) {
-    tell(low[0]!, high[0]!)
-    return
-  }
-  for (let at = 0; at < count; at += 1) {
-    ends[2 * at] = low[at]!
-    ends[2 * at + 1] = high[at]!
-  }
-  const inOrder = ends.subarray(0, 2 * count).sort()
-  for (let at = 1; at < inOrder.length; at += 1)
-    if (inOrder[at]! > inOrder[at - 1]!) tell(inOrder[at - 1]!, inOrder[at]!)
+export function addSpan(spans: Spans, layer: number, low: number, high: number): void {
+  spans.low[spans.count] = low
+  spans.high[spans.count] = high
+  spans.layer[spans.count] = layer
+  spans.count += 1
 }
 
 /**
- * Share of light that comes through everything that covers a stretch. Layers of one thing lie together and count once.
+ * Cuts spans at each other's ends.
  *
- * @param spans - the spans, in the order of their layers
+ * @param spans - the spans; its `ends` are put in order
+ * @returns how many ends there are [count]
+ */
+export function cutSpans(spans: Spans): number {
+  let count = 0
+  for (let at = 0; at < spans.count; at += 1) {
+    count = sortedIn(spans.ends, count, spans.low[at]!)
+    count = sortedIn(spans.ends, count, spans.high[at]!)
+  }
+  return count
+}
+
+function sortedIn(ends: Float64Array, count: number, end: number): number {
+  let at = count
+  while (at > 0 && ends[at - 1]! > end) {
+    ends[at] = ends[at - 1]!
+    at -= 1
+  }
+  ends[at] = end
+  return count + 1
+}
+
+/**
+ * Share of light that comes through everything that covers one stretch between two ends. Layers of one thing lie together
+ * and count once.
+ *
+ * @param spans - the spans, cut
  * @param through - share that comes through each layer [1]
  * @param thingOf - number of the thing that each layer belongs to
- * @param stretch - lower and upper end of the stretch [m/m]
+ * @param end - number of the stretch's upper end [count], 1 or more
  * @returns share of light [1], 0 to 1; 1 where nothing covers it
  */
 export function throughStretch(
   spans: Spans,
   through: Float64Array,
   thingOf: Int32Array,
-  stretch: readonly [low: number, high: number],
+  end: number,
 ): number {
-  const [low, high] = stretch
+  const low = spans.ends[end - 1]!
+  const high = spans.ends[end]!
   let share = 1
   let counted = -1
   for (let at = 0; at < spans.count; at += 1) {
-    const layer = spans.layer[at]!
-    if (spans.low[at]! > low || spans.high[at]! < high || thingOf[layer] === counted) continue
-    share *= through[layer]!
-    counted = thingOf[layer]!
+    const thing = thingOf[spans.layer[at]!]!
+    if (spans.low[at]! > low || spans.high[at]! < high || thing === counted) continue
+    share *= through[spans.layer[at]!]!
+    counted = thing
   }
   return share
 }

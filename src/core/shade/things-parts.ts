@@ -59,6 +59,37 @@ export function seenScreen(frame: GridFrame, screen: Screen, look: Look): SeenSc
   }
 }
 
+/** Farther than any ground lies from a thing [m]. */
+const ENDLESS_M = 1e6
+
+/**
+ * Northings between which a screen's shadow lies.
+ *
+ * @param screen - the screen
+ * @param look - direction towards the sun, or looked in
+ * @param lengthM - length of the shadow [m], 0 or more
+ * @returns northings of its corners [m]
+ */
+export function screenNorthsM(screen: Screen, look: Look, lengthM: number): readonly number[] {
+  const backM = look.north * Math.min(lengthM, ENDLESS_M)
+  const { from, to } = screen
+  return [from.northM, to.northM, from.northM - backM, to.northM - backM]
+}
+
+/**
+ * Northings between which a crown's shadow lies.
+ *
+ * @param crown - the crown
+ * @param look - direction towards the sun, or looked in
+ * @param lengthM - plan distance of the shadow's far end from the middle of the crown [m], 0 or more
+ * @returns northings that bound it [m]
+ */
+export function crownNorthsM(crown: Crown, look: Look, lengthM: number): readonly number[] {
+  const backM = look.north * Math.min(lengthM, ENDLESS_M)
+  const { at, radiusM } = crown
+  return [at.northM + radiusM, at.northM - radiusM, at.northM - backM + radiusM, at.northM - backM - radiusM]
+}
+
 /** The middle of a crown as it is met from each cell on looking in one direction. */
 export interface SeenCrown {
   /** Plan distance on to its middle [m], negative behind. */

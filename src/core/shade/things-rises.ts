@@ -1,7 +1,7 @@
 import { eggRise } from './covered-rise'
 import type { Crown, Screen, ShadingGround } from './shade.types'
 import { evenSum, walkBand } from './things-band'
-import { seenCrown, seenScreen, type Look } from './things-parts'
+import { crownNorthsM, screenNorthsM, seenCrown, seenScreen, type Look } from './things-parts'
 
 /** From where and in which direction things are looked for. */
 export interface Looking {
@@ -28,7 +28,10 @@ export function screenRises(
   const seen = seenScreen(frame, screen, look)
   if (seen === undefined) return
   const { part, awayM, topM } = seen
-  const band = [part, evenSum(1, [-1, part]), awayM, evenSum(-lowestM, [1, topM])]
+  const band = {
+    above: [part, evenSum(1, [-1, part]), awayM, evenSum(-lowestM, [1, topM])],
+    northsM: screenNorthsM(screen, look, Infinity),
+  }
   walkBand(frame, band, (row, first, beyond) => {
     const start = row * frame.columns
     for (let column = first; column < beyond; column += 1) {
@@ -58,7 +61,10 @@ export function crownRises(
   const egg = { radiusM, halfHighM: (topM - baseM) / 2 }
   const middleM = (baseM + topM) / 2
   const span = { low: 0, high: 0 }
-  const band = [evenSum(radiusM, [1, asideM]), evenSum(radiusM, [-1, asideM]), evenSum(radiusM, [1, awayM])]
+  const band = {
+    above: [evenSum(radiusM, [1, asideM]), evenSum(radiusM, [-1, asideM]), evenSum(radiusM, [1, awayM])],
+    northsM: crownNorthsM(crown, look, Infinity),
+  }
   walkBand(frame, band, (row, first, beyond) => {
     const start = row * frame.columns
     for (let column = first; column < beyond; column += 1) {

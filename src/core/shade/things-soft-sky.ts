@@ -3,7 +3,7 @@ import type { CellPlanes } from './cell-planes'
 import type { Standing } from './shade.types'
 import { skyAbove } from './sky-view'
 import { fillLayer, softLayers, type Layer } from './things-layers'
-import { eachStretch, emptySpans, throughStretch, type Spans } from './things-overlap'
+import { addSpan, cutSpans, emptySpans, throughStretch, type Spans } from './things-overlap'
 import type { Looking } from './things-rises'
 
 /** Share of the sky that each cell sees, weighted by the cosine to its own plane [1]. */
@@ -33,28 +33,53 @@ const STRAIGHT_UP = 1e6
  * @returns takes their part of the sky, direction by direction
  */
 export function softSky(standing: readonly Standing[], planes: CellPlanes): SoftSky {
-  const layers = softLayers(standing, planes.up.length)
+  const cells = planes.up.length
+  const layers = softLayers(standing, cells)
   const { states, stateOf } = leafStates(layers)
-  const lost = states.map(() => new Float32Array(planes.up.length))
+  const lost = states.map(() => new Float32Array(cells))
   const thingOf = Int32Array.from(layers, ({ thing }) => standing.indexOf(thing))
   const spans = emptySpans(layers.length)
+  const touched = touchedCells(cells)
   return {
     take(looking, skyline) {
-      const touched = fillLayers(layers, looking, skyline)
-      for (const cell of touched) {
+      const { east, north } = looking.look
+      for (const layer of layers) fillLayer(layer, looking, skyline, touched.add)
+      touched.empty((cell) => {
         const upright = planes.up[cell]!
-        const outward = planes.east[cell]! * looking.look.east + planes.north[cell]! * looking.look.north
+        const outward = planes.east[cell]! * east + planes.north[cell]! * north
         gather(spans, layers, cell, Math.max(skyline[cell]!, -outward / upright))
-        if (spans.count > 0 && upright > 0)
-          eachStretch(spans, (low, high) => {
-            const part = skyAbove(low, upright, outward) - skyAbove(high, upright, outward)
-            states.forEach((through, state) => {
-              lost[state]![cell]! += part * (1 - throughStretch(spans, through, thingOf, [low, high]))
-            })
-          })
-      }
+        const ends = upright > 0 ? cutSpans(spans) : 0
+        for (let end = 1; end < ends; end += 1) {
+          const part =
+            skyAbove(spans.ends[end - 1]!, upright, outward) - skyAbove(spans.ends[end]!, upright, outward)
+          for (let state = 0; state < states.length; state += 1)
+            lost[state]![cell]! += part * (1 - throughStretch(spans, states[state]!, thingOf, end))
+        }
+      })
     },
     leave: (view, directions) => leftOf(view, directions, lost, stateOf),
+  }
+}
+
+// Keeps each touched cell once.
+function touchedCells(cells: number) {
+  const list = new Int32Array(cells)
+  const isTouched = new Uint8Array(cells)
+  let count = 0
+  return {
+    add: (cell: number): void => {
+      if (isTouched[cell] === 1) return
+      isTouched[cell] = 1
+      list[count] = cell
+      count += 1
+    },
+    empty: (visit: (cell: number) => void): void => {
+      for (let at = 0; at < count; at += 1) {
+        visit(list[at]!)
+        isTouched[list[at]!] = 0
+      }
+      count = 0
+    },
   }
 }
 
@@ -69,12 +94,6 @@ function leafStates(layers: readonly Layer[]) {
   }
 }
 
-function fillLayers(layers: readonly Layer[], looking: Looking, skyline: Float32Array): ReadonlySet<number> {
-  const touched = new Set<number>()
-  for (const layer of layers) fillLayer(layer, looking, skyline, (cell) => touched.add(cell))
-  return touched
-}
-
 // Takes the spans of one cell out of the layers, as far as they lie above what hides the sky anyway.
 function gather(spans: Spans, layers: readonly Layer[], cell: number, least: number): void {
   spans.count = 0
@@ -82,11 +101,7 @@ function gather(spans: Spans, layers: readonly Layer[], cell: number, least: num
     const { low, high } = layers[layer]!
     const top = Math.min(high[cell]!, STRAIGHT_UP)
     high[cell] = 0
-    if (!(top > least)) continue
-    spans.low[spans.count] = Math.max(low[cell]!, least)
-    spans.high[spans.count] = top
-    spans.layer[spans.count] = layer
-    spans.count += 1
+    if (top > least) addSpan(spans, layer, Math.max(low[cell]!, least), top)
   }
 }
 
