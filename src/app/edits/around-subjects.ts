@@ -4,8 +4,10 @@ import { backdropEnds, draggedBackdrop, layBackdrop, removeBackdrop } from './ba
 import { addBeyond, beyondKinds, removeBeyond, setBeyond } from './beyond'
 import { gone } from './refused'
 import { addSection, removeSection, setLargeSection, setSection } from './sections'
-import type { GroundNow, Placed, Subject } from './subject.types'
+import type { GroundNow, Placed, PlacedFigure, Subject } from './subject.types'
+import { fieldsOf } from './thing-fields'
 import { addThing, linesUp, removeThing, setThing, thingKinds } from './things'
+import { setHeight } from './usual-sizes'
 import { addViewpoint, removeViewpoint, setViewpoint, viewpointKinds } from './viewpoints'
 
 const NOTHING_MISSING = () => ''
@@ -31,9 +33,25 @@ export const thingsSubject: Subject = {
   takeOut: removeThing,
   figures: ({ survey }, id) => {
     const thing = survey.obstacles.find((each) => each.id === id)
-    return thing ? [{ key: 'heightM', label: 'Height', unit: 'm', value: thing.heightM, optional: true }] : []
+    return thing ? thingFigures(thing) : []
   },
-  setFigure: (plan, { id, value }) => setThing(plan, id, { heightM: value }),
+  setFigure: (plan, { id, key, value }) =>
+    key === 'heightM' ? setHeight(plan, id, value) : setThing(plan, id, { [key]: value }),
+}
+
+const lengths = [
+  { key: 'heightM', label: 'Height' },
+  { key: 'ridgeM', label: 'Ridge' },
+  { key: 'crownBaseM', label: 'Lowest branches' },
+  { key: 'crownWidthM', label: 'Width of the crown' },
+] as const
+
+/** The lengths that are measured of a thing, as it is worked on on the plan. */
+function thingFigures(thing: Obstacle): PlacedFigure[] {
+  const fields: readonly string[] = fieldsOf(thing)
+  return lengths
+    .filter(({ key }) => fields.includes(key))
+    .map(({ key, label }) => ({ key, label, unit: 'm', value: thing[key], optional: true }))
 }
 
 /** Where one looks at the plot from. */
