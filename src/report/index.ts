@@ -23,6 +23,7 @@ export {
 export type { Box } from './drawing/path'
 export { COMPACT_PX, fittingHeightPx, groundAt, sectionScale, type SectionScale } from './drawing/scale'
 export type { Axis } from './drawing/axis'
+export { KEY_STRIP_PX, planScale, type PlanScale } from './drawing/plan-scale'
 export { textWidthPx } from './drawing/text-width'
 export { default as SectionFigure } from './figures/section/SectionFigure.vue'
 export { default as SmallSections } from './figures/section/SmallSections.vue'
