@@ -1,30 +1,28 @@
-import { eachMonth, toRadians, type Month, type Twelve } from '#core/units'
-import { daySun, representativeDays, sunAtHourAngle, sunSteps, type Direction, type SunSite } from '#core/sun'
+import { eachMonth, type Month, type Twelve } from '#core/units'
+import { representativeDays, sunSteps, type Direction, type SunSite } from '#core/sun'
 import type { CellPlanes } from './cell-planes'
 import type { ZonedCells } from './zone-cells'
 import { FIRST_THING, NOBODY, SEVERAL, type InTheWay } from './zone-takers'
 
-/** What becomes of one month's representative day in every zone. */
+/** What becomes of one month's representative day in every zone: hours on the clock, one number to a zone [h]. */
 export interface MonthAccount {
-  /** Hours with nothing between the zone and the sun [h], one to a zone. */
+  /** Nothing between the zone and the sun. */
   readonly clearH: Float64Array
-  /** Hours with the sun behind the zone's own slope [h], one to a zone. */
+  /** The sun behind the zone's own slope. */
   readonly ownSlopeH: Float64Array
-  /** Hours on the clock with one taker alone in the way [h]; for several at once, what they take. Zone after zone. */
+  /** Other ground of the plot alone in the way. */
+  readonly groundH: Float64Array
+  /** Each taker alone in the way; for several at once, what they take. Zone after zone. */
   readonly takenH: Float64Array
-  /** Hours on the clock with sun through leaves or branches, a tenth of it or more [h], one to a zone. */
+  /** Sun through leaves or branches, a tenth of it or more. */
   readonly leafyH: Float64Array
-  /** Share of each zone in the sun at the middle of each hour by the sun, 0 to 1: a list of 24 to a zone. */
-  readonly litShares: readonly (readonly number[])[]
 }
 
 /** What the account is taken of. */
 export interface Accounted {
   readonly zones: ZonedCells
-  /** Part of each cell inside the plot [1]. */
-  readonly share: Float64Array
-  /** Plan area of each zone [cells]. */
-  readonly weights: Float64Array
+  /** Part that each cell is of its zone's plan area, 0 outside the zones. */
+  readonly parts: Float64Array
   readonly planes: CellPlanes
   readonly site: SunSite
   /** Number of things that stand there. */
@@ -32,10 +30,6 @@ export interface Accounted {
   readonly inTheWay: (sun: Direction, month: Month) => InTheWay
 }
 
-/** Hours of a day [h]. */
-const DAY_HOURS = 24
-/** Turn of the earth [rad/h]. */
-const EARTH_TURN_RAD_PER_H = Math.PI / 12
 /** Least share of direct light that counts as sun through leaves [1]: a tenth; own judgement. */
 const LEAST_LEAFY = 0.1
 
@@ -46,23 +40,21 @@ const LEAST_LEAFY = 0.1
  * @returns the account of each month
  */
 export function zoneAccounts(of: Accounted): Twelve<MonthAccount> {
+  const { site } = of
+  const { count } = of.zones
   return eachMonth((month) => {
-    const { count } = of.zones
     const account = {
       clearH: new Float64Array(count),
       ownSlopeH: new Float64Array(count),
+      groundH: new Float64Array(count),
       takenH: new Float64Array(count * (FIRST_THING + of.things)),
       leafyH: new Float64Array(count),
     }
-    for (const { sun, hours } of stepsOf(of.site, month))
+    const linke = typeof site.linke === 'number' ? site.linke : site.linke[month]
+    for (const { sun, hours } of sunSteps({ ...site, linke, dayOfYear: representativeDays[month] }))
       bookStep(of, { sun, hours, ...of.inTheWay(sun, month) }, account)
-    return { ...account, litShares: litShares(of, month) }
+    return account
   })
-}
-
-function stepsOf(site: SunSite, month: Month) {
-  const linke = typeof site.linke === 'number' ? site.linke : site.linke[month]
-  return sunSteps({ ...site, linke, dayOfYear: representativeDays[month] })
 }
 
 /** One time of the sun. */
@@ -72,54 +64,45 @@ interface Moment extends InTheWay {
 }
 
 function bookStep(
-  { zones, share, weights, planes, things }: Accounted,
+  { zones, parts, planes, things }: Accounted,
   { sun, hours, taker, through }: Moment,
-  { clearH, ownSlopeH, takenH, leafyH }: Omit<MonthAccount, 'litShares'>,
+  account: MonthAccount,
 ): void {
   const { zoneOfCell } = zones
+  const { clearH, ownSlopeH } = account
   const takers = FIRST_THING + things
   const { east, north, up } = planes
-  for (let cell = 0; cell < zoneOfCell.length; cell += 1) {
-    const zone = zoneOfCell[cell]!
-    if (zone < 0) continue
-    const time = (share[cell]! * hours) / weights[zone]!
-    if (!(east[cell]! * sun.east + north[cell]! * sun.north + up[cell]! * sun.up > 0)) {
-      ownSlopeH[zone]! += time
-      continue
-    }
+  for (let zone = 0; zone < zones.count; zone += 1) clearH[zone]! += hours
+  for (let cell = 0; cell < parts.length; cell += 1) {
     const who = taker[cell]!
-    if (who === NOBODY) {
-      clearH[zone]! += time
-      continue
-    }
     const left = through[cell]!
-    takenH[zone * takers + who]! += who === SEVERAL ? time * (1 - left) : time
-    if (left >= LEAST_LEAFY) leafyH[zone]! += time
+    const facing = east[cell]! * sun.east + north[cell]! * sun.north + up[cell]! * sun.up > 0
+    if (facing && who === NOBODY && left > 0) continue
+    const time = parts[cell]! * hours
+    if (time === 0) continue
+    const zone = zoneOfCell[cell]!
+    clearH[zone]! -= time
+    if (facing) bookTaker(account, { zone, slot: zone * takers + who, who, left, time })
+    else ownSlopeH[zone]! += time
   }
 }
 
-// The sun at the middle of each hour, counted by what comes through.
-function litShares(of: Accounted, month: Month): readonly (readonly number[])[] {
-  const { zones, share, weights, planes } = of
-  const { east, north, up } = planes
-  const lit = Array.from({ length: zones.count }, () => new Array<number>(DAY_HOURS).fill(0))
-  const { declinationRad } = daySun(representativeDays[month])
-  const latitudeRad = toRadians(of.site.latitudeDeg)
-  for (let hour = 0; hour < DAY_HOURS; hour += 1) {
-    const sun = sunAtHourAngle(
-      latitudeRad,
-      declinationRad,
-      (hour + 0.5 - DAY_HOURS / 2) * EARTH_TURN_RAD_PER_H,
-    )
-    if (!(sun.up > 0)) continue
-    const { through } = of.inTheWay(sun, month)
-    const sums = new Float64Array(zones.count)
-    for (let cell = 0; cell < share.length; cell += 1) {
-      const zone = zones.zoneOfCell[cell]!
-      if (zone >= 0 && east[cell]! * sun.east + north[cell]! * sun.north + up[cell]! * sun.up > 0)
-        sums[zone]! += share[cell]! * through[cell]!
-    }
-    sums.forEach((sum, zone) => (lit[zone]![hour] = Math.min(1, sum / weights[zone]!)))
+/** Some time of a cell with something before the sun. */
+interface Kept {
+  readonly zone: number
+  readonly slot: number
+  readonly who: number
+  /** Share of direct light that comes through. */
+  readonly left: number
+  readonly time: number
+}
+
+function bookTaker(account: MonthAccount, { zone, slot, who, left, time }: Kept): void {
+  const { groundH, takenH, leafyH } = account
+  if (who === NOBODY) {
+    groundH[zone]! += time
+    return
   }
-  return lit
+  takenH[slot]! += who === SEVERAL ? time * (1 - left) : time
+  if (left >= LEAST_LEAFY) leafyH[zone]! += time
 }

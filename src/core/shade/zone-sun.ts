@@ -10,9 +10,10 @@ import type { Shading, SunOnGround, SunTaker, TiltedCells, ZoneSun } from './sha
 import { skylinesAround, type Skylines } from './skylines'
 import type { YearSky } from './sun-on-ground'
 import { zoneAccounts, type MonthAccount } from './zone-account'
-import { meansOfZones, middlesOfZones, planesOfZones, zoneWeights, type ZonedCells } from './zone-cells'
+import { meansOfZones, middlesOfZones, planesOfZones, zoneParts, type ZonedCells } from './zone-cells'
 import { zoneHeatLoad } from './zone-heat-load'
-import { FAR, FIRST_THING, GROUND, SEVERAL, takersOf } from './zone-takers'
+import { zoneLitShares } from './zone-lit-shares'
+import { FAR, FIRST_THING, SEVERAL, takersOf } from './zone-takers'
 
 /** Zones, and what their sun is read from besides the ground. */
 interface SunnedZones extends ZonedCells {
@@ -45,28 +46,31 @@ export function zoneSun(
 ): readonly ZoneSun[] {
   requireSite(sky.site)
   requireFit(shading.ground, cells)
-  const { share } = shading.ground
-  const weights = zoneWeights(of, share)
-  const means = meansOfSun(of, share, weights)
-  const planes = planesOfZones(of, share, cells, weights)
-  const middles = middlesOfZones(of, shading.ground, weights)
+  const zones = { zoneOfCell: of.zoneOfCell, count: of.count }
+  const parts = zoneParts(zones, shading.ground.share)
+  const skylines = of.skylines ?? skylinesAround(shading.ground)
+  const planes = cellPlanes(cells, shading.ground.share)
+  const { latitudeDeg } = sky.site
+  const means = meansOfSun(of, parts)
+  const zonePlanes = planesOfZones(zones, parts, cells)
+  const middles = middlesOfZones(zones, parts, shading.ground.frame)
+  const litShares = zoneLitShares({ shading, skylines, zones, planes, parts, latitudeDeg })
   const accounts = zoneAccounts({
-    zones: of,
-    share,
-    weights,
-    planes: cellPlanes(cells, share),
+    zones,
+    parts,
+    planes,
     site: sky.site,
     things: shading.standing.length,
-    inTheWay: takersOf(shading, of.skylines ?? skylinesAround(shading.ground)),
+    inTheWay: takersOf(shading, skylines),
   })
-  const midsummer = northernTwin(NORTHERN_MIDSUMMER, sky.site.latitudeDeg)
+  const midsummer = northernTwin(NORTHERN_MIDSUMMER, latitudeDeg)
   return Array.from({ length: of.count }, (_, zone) => {
     const mean = means(zone)
     return {
       ...mean,
       openHours: eachMonth((month) => of.sun.openLevel[month].sunHours),
       takers: takersOfZone(shading, accounts, zone),
-      litShares: eachMonth((month) => accounts[month].litShares[zone]!),
+      litShares: eachMonth((month) => litShares[month][zone]!),
       lightClass: lightClassOf(
         {
           sunHours: mean.sunHours[midsummer],
@@ -75,24 +79,25 @@ export function zoneSun(
         },
         of.classes,
       ),
-      ...darkness(shading, cells, middles[zone]!, sky.site.latitudeDeg),
-      ...zoneHeatLoad(planes[zone]!, sky, mean.usualWhPerM2),
+      ...darkness(shading, cells, middles[zone]!, latitudeDeg),
+      ...zoneHeatLoad(zonePlanes[zone]!, sky, mean.usualWhPerM2),
     }
   })
 }
 
 // Means of the sun on the cells, for one zone after another.
-function meansOfSun(of: SunnedZones, share: Float64Array, weights: Float64Array) {
+function meansOfSun(of: SunnedZones, parts: Float64Array) {
   const { sun } = of
+  const means = (values: Float32Array) => meansOfZones(of, parts, (cell) => values[cell]!)
   const monthly = (values: Twelve<Float32Array>) => {
-    const means = eachMonth((month) => meansOfZones(of, share, weights, values[month]))
-    return (zone: number) => eachMonth((month) => means[month][zone]!)
+    const found = eachMonth((month) => means(values[month]))
+    return (zone: number) => eachMonth((month) => found[month][zone]!)
   }
   const sunHours = monthly(sun.sunHours)
   const morningHours = monthly(sun.morningHours)
   const dappledHours = monthly(sun.dappledHours)
   const usualWhPerM2 = monthly(sun.usualWhPerM2)
-  const skyView = meansOfZones(of, share, weights, sun.skyView)
+  const skyView = means(sun.skyView)
   return (zone: number) => ({
     sunHours: sunHours(zone),
     morningHours: morningHours(zone),
@@ -129,7 +134,11 @@ function takersOfZone(
       'its own slope',
       eachMonth((month) => accounts[month].ownSlopeH[zone]!),
     ),
-    taker('ground', 'other ground of the plot', taken(GROUND, all)),
+    taker(
+      'ground',
+      'other ground of the plot',
+      eachMonth((month) => accounts[month].groundH[zone]!),
+    ),
     taker('far', 'far hills', taken(FAR, all)),
     ...standing.map(({ id, name, through }, at) => ({
       ...taker(

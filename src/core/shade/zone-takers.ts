@@ -4,13 +4,16 @@ import { overFarSkyline } from './far-skyline'
 import type { Shading } from './shade.types'
 import { litOverSkyline, type Skylines } from './skylines'
 import { castCrown, castScreen } from './things-cast'
+import { groundLevels } from './things-shadow'
 
-/** Who stands between a cell and the sun: one of these, or `FIRST_THING` and the thing's place in the list. */
+/** Nothing stands between a cell and the sun; or its ground does, where no light comes through. */
 export const NOBODY = 0
-export const GROUND = 1
-export const FAR = 2
-export const SEVERAL = 3
-export const FIRST_THING = 4
+/** Far hills alone. */
+export const FAR = 1
+/** Two or more at once. */
+export const SEVERAL = 2
+/** The first thing alone; the others follow in order. */
+export const FIRST_THING = 3
 
 /** What is between the cells and the sun at one moment. */
 export interface InTheWay {
@@ -33,24 +36,16 @@ const LEAST_LEVEL = 1e-6
  */
 export function takersOf(shading: Shading, skylines: Skylines): (sun: Direction, month: Month) => InTheWay {
   const { ground, standing, far } = shading
-  const cells = ground.levelM.length
-  const levels = levelsOf(shading)
-  const taker = new Uint16Array(cells)
-  const through = new Float32Array(cells)
-  const stamps = new Int32Array(cells)
-  let stamp = 0
-  const taking = (thing: number, share: number) => {
-    stamp += 1
-    return (cell: number) => {
-      if (stamps[cell] === stamp) return
-      stamps[cell] = stamp
-      taker[cell] = taker[cell] === NOBODY ? thing : SEVERAL
-      through[cell]! *= share
-    }
+  const levels = groundLevels(ground)
+  const found = {
+    taker: new Uint16Array(ground.levelM.length),
+    through: new Float32Array(ground.levelM.length),
   }
+  const taking = takingLight(found)
   return (sun, month) => {
-    litOverSkyline(skylines, sun, through)
-    passedBy(overFarSkyline(far, sun), through, taker)
+    litOverSkyline(skylines, sun, found.through)
+    if (overFarSkyline(far, sun)) found.taker.fill(NOBODY)
+    else behindHills(found)
     const level = Math.hypot(sun.east, sun.north)
     const look = level > 0 ? { east: sun.east / level, north: sun.north / level } : { east: 0, north: 1 }
     const rise = sun.up / Math.max(level, LEAST_LEVEL)
@@ -61,27 +56,36 @@ export function takersOf(shading: Shading, skylines: Skylines): (sun: Direction,
       for (const screen of thing.screens) castScreen(screen, falling)
       for (const crown of thing.crowns) castCrown(crown, falling)
     })
-    return { taker, through }
+    return found
   }
 }
 
-// What ground and far hills leave, and who of them stands there.
-function passedBy(overFar: boolean, through: Float32Array, taker: Uint16Array): void {
-  if (overFar) {
-    for (let cell = 0; cell < taker.length; cell += 1) taker[cell] = through[cell]! > 0 ? NOBODY : GROUND
-    return
-  }
+function behindHills({ taker, through }: InTheWay): void {
   for (let cell = 0; cell < taker.length; cell += 1) taker[cell] = through[cell]! > 0 ? FAR : SEVERAL
   through.fill(0)
 }
 
-// Lowest and highest ground of the plot [m].
-function levelsOf({ ground: { levelM, share } }: Shading) {
-  let [lowestM, highestM] = [Infinity, -Infinity]
-  for (let cell = 0; cell < levelM.length; cell += 1) {
-    if (!(share[cell]! > 0)) continue
-    lowestM = Math.min(lowestM, levelM[cell]!)
-    highestM = Math.max(highestM, levelM[cell]!)
+// Takes light from a cell for one thing after another; parts of one thing that cover each other count once.
+function takingLight({ taker, through }: InTheWay): (thing: number, share: number) => (cell: number) => void {
+  const stamps = new Int32Array(taker.length)
+  let stamp = 0
+  const standsThere = (cell: number, thing: number) => {
+    if (taker[cell] === thing) return
+    taker[cell] = taker[cell] === NOBODY && through[cell]! > 0 ? thing : SEVERAL
   }
-  return { lowestM, highestM }
+  return (thing, share) => {
+    if (share === 0)
+      return (cell) => {
+        standsThere(cell, thing)
+        through[cell] = 0
+      }
+    stamp += 1
+    const now = stamp
+    return (cell) => {
+      if (stamps[cell] === now) return
+      stamps[cell] = now
+      standsThere(cell, thing)
+      through[cell]! *= share
+    }
+  }
 }
