@@ -4,6 +4,7 @@ import type { Plan } from './plan.schema'
 import type { Tables } from './tables.types'
 import { groundStages, type Ground } from './ground-stages'
 import { inputProblems } from './input-problems'
+import { lightStages } from './light-stages'
 import { plotStages } from './plot-stages'
 import { stageMemory, type StageMemory } from './stages'
 import { zoneStages } from './zone-stages'
@@ -78,5 +79,7 @@ function* deriveSteps(plan: Plan, tables: Tables, memory: StageMemory): Generato
   if (!ground.ok) return ground
   const zones = yield* zoneStages(plan, ground.value, { tables, memory })
   if (!zones.ok) return zones
-  return { ok: true, value: yield* plotStages(plan, { ...ground.value, ...zones.value }, { tables, memory }) }
+  const zoned = { ...ground.value, ...zones.value }
+  const light = yield* lightStages(plan, zoned, { tables, memory })
+  return { ok: true, value: yield* plotStages(plan, { ...zoned, ...light }, { tables, memory }) }
 }

@@ -2,11 +2,13 @@ import { accuracyOf, measuringErrors, type Accuracy, type MeasuringErrors } from
 import { climateYear, type MonthClimate } from '#core/climate'
 import {
   skylinesAround,
+  standingOf,
   sunOnGround,
   sunRatios,
-  type Shading,
+  type Skylines,
   type Standing,
   type SunOnGround,
+  type YearSky,
 } from '#core/shade'
 import { ruralLinke, type SunSite, type UsualDay } from '#core/sun'
 import type { Surface } from '#core/survey'
@@ -15,6 +17,7 @@ import { eachMonth, type Outcome, type Twelve } from '#core/units'
 import type { Step } from './derive'
 import type { Plan } from './plan.schema'
 import { plotSurface } from './plot-surface'
+import { shadingOf } from './shading-of'
 import { sheddingBeyond } from './shedding-beyond'
 import type { Tables } from './tables.types'
 import type { Means } from './zone-stages'
@@ -30,6 +33,10 @@ export interface Ground {
   readonly sun: SunOnGround
   /** What stands in the light. */
   readonly standing: readonly Standing[]
+  /** Skylines of the ground alone. */
+  readonly skylines: Skylines
+  /** Place, air and usual sky that the sun was reckoned with. */
+  readonly sky: YearSky
   readonly climate: Twelve<MonthClimate>
   /** Real-sky radiation over open level ground, per m² of plan, one value per cell [ratio]. */
   readonly sunRatio: Twelve<Float32Array>
@@ -53,22 +60,41 @@ export function* groundStages(plan: Plan, { tables, memory }: Means): Generator<
   const accuracy = memory.run('accuracy', [surface, terrain, survey.ground, survey.accuracy], () =>
     accuracyOf(surface, terrain, survey.ground, measuringOf(plan, tables)),
   )
-  yield { stage: 'climate', done: 0.25 }
+  yield { stage: 'climate', done: 0.2 }
   const climate = memory.run('climate', [plan.climate, site], () => climateYear(plan.climate, site))
-  const usual = memory.run('usual-sky', [climate], () => usualSky(climate))
-  yield { stage: 'skyline', done: 0.28 }
-  const skylines = memory.run('skylines', [surface], () => skylinesAround(surface))
-  yield { stage: 'sun', done: 0.4 }
-  const standing = memory.run('standing', [surface, survey.obstacles], (): readonly Standing[] => [])
-  const shading: Shading = { ground: surface, standing, far: survey.skyline ?? [] }
   const { latitudeDeg, elevationM } = site
-  const sun = memory.run(
-    'sun',
-    [surface, terrain, standing, survey.skyline, usual, latitudeDeg, elevationM],
-    () => sunOnGround(shading, terrain, { site: sunSite(plan), usual }, skylines),
+  const sky = memory.run('sky', [climate, latitudeDeg, elevationM], () => ({
+    site: sunSite(plan),
+    usual: usualSky(climate),
+  }))
+  yield { stage: 'skyline', done: 0.22 }
+  const skylines = memory.run('skylines', [surface], () => skylinesAround(surface))
+  yield { stage: 'sun', done: 0.35 }
+  const standing = standingAt(plan, surface, survey.obstacles, { tables, memory, name: 'standing' })
+  const sun = memory.run('sun', [surface, terrain, standing, survey.skyline, sky], () =>
+    sunOnGround(shadingOf(plan, { surface, standing }), terrain, sky, skylines),
   )
   const sunRatio = memory.run('sun-ratio', [sun, terrain], () => sunRatios(sun, terrain.slopeDeg))
-  return { ok: true, value: { surface, terrain, accuracy, sun, standing, climate, sunRatio } }
+  const value = { surface, terrain, accuracy, sun, standing, skylines, sky, climate, sunRatio }
+  return { ok: true, value }
+}
+
+/** Tables, memory, and the name that a stage is remembered by. */
+export interface NamedMeans extends Means {
+  readonly name: string
+}
+
+/** What stands in the light of some things; the same as before when only what takes no light changed. */
+export function standingAt(
+  { site }: Plan,
+  surface: Surface,
+  things: Plan['survey']['obstacles'],
+  { tables, memory, name }: NamedMeans,
+): readonly Standing[] {
+  const standing = memory.run(name, [surface, things, site.latitudeDeg], () =>
+    standingOf(things, surface, tables.shade, site.latitudeDeg),
+  )
+  return memory.keep(name, standing)
 }
 
 /** Place and air of a plan, as the sun's reckoning takes them. */

@@ -12,6 +12,7 @@ import { measuringOf, type Ground } from './ground-stages'
 import { fallsTowardsHouse, houseSights } from './house-sight'
 import type { Plan } from './plan.schema'
 import { cautionsOf, toSettle } from './settle'
+import type { ZonedLight } from './light-stages'
 import type { Means, ZonedGround } from './zone-stages'
 import { judgeZone } from './judge-zone'
 import { normalsOf } from './normals'
@@ -19,10 +20,10 @@ import { normalsOf } from './normals'
 /** Scores, cover, planting, care, and what is still to settle. */
 export function* plotStages(
   plan: Plan,
-  ground: Ground & ZonedGround,
+  ground: Ground & ZonedGround & ZonedLight,
   { tables, memory }: Means,
 ): Generator<Step, Findings> {
-  yield { stage: 'plants', done: 0.85 }
+  yield { stage: 'plants', done: 0.86 }
   const { brief, choices, overrides, site, survey } = plan
   const inputs = [
     ground.zoning,
@@ -40,35 +41,24 @@ export function* plotStages(
   const care = memory.run('care', [zones, ground.climate, brief, site], () =>
     careOf(plan, ground, { zones, tables }),
   )
-  const { surface, terrain, accuracy, sun, standing, climate, soils, zoning, water } = ground
+  const { surface, terrain } = ground
   const sections = memory.run('sections', [surface, terrain, survey.sections], () =>
     furtherSections(plan, surface, terrain),
   )
   const around = aroundStage(plan, ground, memory)
   const sights = houseSights(terrain.section, survey.obstacles, survey.viewpoints)
-  const found = {
-    surface,
-    terrain,
-    sections,
-    accuracy,
-    sights,
-    around,
-    sun,
-    standing,
-    zoneSun: [],
-    trials: [],
-    climate,
-    soils,
-    zoning,
-    water,
-    zones,
-    care,
-  }
+  const found = { ...groundFindings(ground), sections, sights, around, zones, care }
   return {
     ...found,
     cautions: cautionsOf(zones),
     toSettle: toSettle({ plan, ...found, tables: tables.care.cover, survey: tables.survey }),
   }
+}
+
+// Of what earlier stages made, what findings show.
+function groundFindings(ground: Ground & ZonedGround & ZonedLight) {
+  const { surface, terrain, accuracy, sun, standing, climate, soils, zoning, water, zoneSun, trials } = ground
+  return { surface, terrain, accuracy, sun, standing, climate, soils, zoning, water, zoneSun, trials }
 }
 
 function judgeZones(

@@ -8,6 +8,8 @@ export interface StageMemory {
   keep<T>(name: string, part: T): T
   /** The stage's result, made anew only when an input changed. */
   run<T>(name: string, inputs: readonly unknown[], make: () => T): T
+  /** Forgets every part and result whose name begins so, but for those that begin with one of the names to keep. */
+  forget(prefix: string, keep: readonly string[]): void
 }
 
 interface Kept {
@@ -39,6 +41,11 @@ export function stageMemory(): StageMemory {
       const result = make()
       results.set(name, { inputs, result })
       return result
+    },
+    forget(prefix: string, keep: readonly string[]): void {
+      for (const known of [parts, results])
+        for (const name of known.keys())
+          if (name.startsWith(prefix) && !keep.some((kept) => name.startsWith(kept))) known.delete(name)
     },
   }
 }

@@ -34,7 +34,7 @@ export function* zoneStages(
   { tables, memory }: Means,
 ): Generator<Step, Outcome<ZonedGround>> {
   const { surface, terrain, sun, climate, sunRatio } = ground
-  yield { stage: 'zones', done: 0.65 }
+  yield { stage: 'zones', done: 0.6 }
   const problems = zoneProblems(surface, plan.zones)
   if (problems.length > 0) return { ok: false, problems }
   const soils = memory.run('soil', [plan.soil], () => soilsOf(plan, tables.soil))
@@ -42,7 +42,7 @@ export function* zoneStages(
   const zoning = memory.run('zones', [surface, terrain, sun, sunRatio, plan.zones], () =>
     zoningOf({ surface, terrain, sunHours: sun.sunHours, sunRatio, growing }, plan.zones),
   )
-  yield { stage: 'water', done: 0.75 }
+  yield { stage: 'water', done: 0.7 }
   const soilOf = memory.run('soil-of-zones', [zoning, soils, plan.soil], () =>
     zoning.zones.map((zone) => soilOfZone(zone, plan.soil, soils)),
   )

@@ -1,44 +1,30 @@
 import { eachMonth, northernTwin, type Twelve } from '#core/units'
 import type { ShadeTables } from './shade-tables.schema'
 import type { Thing } from './standing-thing.types'
-
-type Leaf = NonNullable<Thing['leaf']>
+import type { ThingFigures } from './thing-figures'
 
 /**
  * Share of direct light that comes through a thing, month by month.
  *
- * @param thing - the thing, with what the person knows of its leaves and gaps
- * @param usualLeaf - whether its kind usually drops its leaves; undefined for kinds without leaves
- * @param tables - what usually comes through leaves and branches, and when trees are in leaf
+ * @param figures - what comes through its leaves, gaps and branches
+ * @param leafMonths - first and last month in leaf, 1 to 12; the usual ones when left out
+ * @param usual - months in leaf in the north; turned round in the south
  * @param latitudeDeg - latitude [°], north positive, -90 to 90
  * @returns shares [1], 0 to 1, January first
- * @throws RangeError when the table has no row for a kind with leaves
  */
 export function lightThrough(
-  thing: Thing,
-  usualLeaf: Leaf | undefined,
-  tables: ShadeTables,
+  figures: ThingFigures,
+  leafMonths: Thing['leafMonths'],
+  usual: ShadeTables['things']['leafMonths'],
   latitudeDeg: number,
 ): Twelve<number> {
-  if (usualLeaf === undefined) return eachMonth(() => thing.leafyLight ?? 0)
-  const leaf = thing.leaf ?? usualLeaf
-  const row = tables.things.light.find((one) => one.kind === thing.kind && one.leaf === leaf)
-  if (row === undefined)
-    throw new RangeError(`lightThrough: no light through a ${leaf} ${thing.kind} in the table`)
-  const leafyLight = thing.leafyLight ?? row.leafyLight
-  if (leaf === 'evergreen') return eachMonth(() => leafyLight)
-  const bareLight = thing.bareLight ?? row.bareLight
-  const inLeaf = leafSeason(thing, tables, latitudeDeg)
-  return eachMonth((month) => (inLeaf[month] ? leafyLight : bareLight))
-}
-
-// Months that the person gives hold as they are; usual ones are those of the north.
-function leafSeason({ leafMonths }: Thing, { things }: ShadeTables, latitudeDeg: number): Twelve<boolean> {
-  return eachMonth((month) =>
-    leafMonths
+  const { leafyLight, bareLight = leafyLight } = figures
+  return eachMonth((month) => {
+    const inLeaf = leafMonths
       ? isWithin(month + 1, leafMonths)
-      : isWithin(northernTwin(month, latitudeDeg) + 1, things.leafMonths),
-  )
+      : isWithin(northernTwin(month, latitudeDeg) + 1, usual)
+    return inLeaf ? leafyLight : bareLight
+  })
 }
 
 // Months 1 to 12; a season may run over the end of the year.

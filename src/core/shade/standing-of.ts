@@ -5,7 +5,8 @@ import { lightThrough } from './light-through'
 import { lineScreens } from './line-screens'
 import type { ShadeTables } from './shade-tables.schema'
 import type { ShadingGround, Standing } from './shade.types'
-import type { Thing } from './standing-thing.types'
+import type { GroundLevel, Thing } from './standing-thing.types'
+import { thingFigures, type ThingFigures } from './thing-figures'
 
 /**
  * What stands in the light: the shapes of houses, walls, fences, hedges and trees, and what light they let through.
@@ -26,19 +27,33 @@ export function standingOf(
 ): readonly Standing[] {
   const plotLevel = footLevels(ground)
   return things.flatMap((thing): Standing[] => {
-    const row = tables.things.kinds.find(({ kind }) => kind === thing.kind)
-    const { groundM, heightM = 0 } = thing
-    if (row === undefined || heightM === 0) return []
+    const { id, name, groundM, heightM = 0 } = thing
+    const figures = thingFigures(thing, tables)
+    if (figures === undefined || heightM === 0) return []
     const level = groundM === undefined ? plotLevel : () => groundM
-    const screens =
-      row.shape === 'building'
-        ? buildingScreens(thing, heightM, level)
-        : row.shape === 'line'
-          ? lineScreens(thing.ring, heightM, level, ground.frame.cellM)
-          : []
-    const crowns = row.shape === 'crown' ? [crownOf(thing, heightM, level, tables)] : []
-    if (screens.length + crowns.length === 0) return []
-    const { id, name } = thing
-    return [{ id, name, screens, crowns, through: lightThrough(thing, row.leaf, tables, latitudeDeg) }]
+    const shape = shapeOf(thing, heightM, { figures, tables, level, stepM: ground.frame.cellM })
+    if (shape.screens.length + shape.crowns.length === 0) return []
+    const through = lightThrough(figures, thing.leafMonths, tables.things.leafMonths, latitudeDeg)
+    return [{ id, name, ...shape, through }]
   })
+}
+
+interface Foot {
+  readonly figures: ThingFigures
+  readonly tables: ShadeTables
+  readonly level: GroundLevel
+  /** How closely the ground is read [m]. */
+  readonly stepM: number
+}
+
+function shapeOf(
+  thing: Thing,
+  heightM: number,
+  { figures, tables, level, stepM }: Foot,
+): Pick<Standing, 'screens' | 'crowns'> {
+  const shape = tables.things.kinds.find(({ kind }) => kind === thing.kind)?.shape
+  if (shape === 'building') return { screens: buildingScreens(thing, heightM, level), crowns: [] }
+  if (shape === 'line') return { screens: lineScreens(thing.ring, heightM, level, stepM), crowns: [] }
+  const crown = crownOf(thing, heightM, figures, level)
+  return { screens: [], crowns: crown ? [crown] : [] }
 }
