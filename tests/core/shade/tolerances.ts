@@ -20,4 +20,6 @@ export const tolerances = {
   shadedCells: 0.02,
   /** Share of sky against SAGA, which looks in 16 directions from slopes of another method; mean difference. */
   skyView: 0.005,
+  /** Share of sky past things by exact solutions: a thing's edge is looked for every 3.75° around. */
+  thingsSky: 0.005,
 } as const
