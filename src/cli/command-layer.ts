@@ -1,10 +1,11 @@
 import { writeGeoTiff } from '#files'
-import { drawLayer, layers, writeAsciiGrid, type Layer, type LayerOptions } from '#io'
+import { drawLayer, layers, writeAsciiGrid, type DrawnLayer, type Layer, type LayerOptions } from '#io'
 import { openPlan, type Plan } from '#plan'
 import type { Arguments } from './arguments'
 import { complainOf, readText, writeBytes, writeText, type Console } from './console'
 import { exitCodes, UsageError } from './exit'
-import { layerOptions } from './layer-options'
+import { layerNote } from './layer-note'
+import { layerOptions, withClock } from './layer-options'
 
 /** Writes one grid, or lists them all. */
 export function layer(given: Arguments, console: Console): number {
@@ -18,34 +19,49 @@ export function layer(given: Arguments, console: Console): number {
   const found = layers.find((one) => one.name === name)
   if (!found)
     throw new UsageError(`There is no layer “${name}”. Known: ${layers.map((one) => one.name).join(', ')}.`)
-  const options = layerOptions(given, found)
+  const asked = layerOptions(given, found)
   const opened = openPlan(readText(file))
-  const drawn = opened.ok ? drawnOf(found, opened.value, options) : opened
+  if (!opened.ok) return complainOf(opened.problems, console)
+  const plan = opened.value
+  const options = withClock(given, plan, asked)
+  if (!options.ok) return complainOf(options.problems, console)
+  const drawn = drawnOf(found, plan, options.value)
   if (!drawn.ok) return complainOf(drawn.problems, console)
-  const { surface, values } = drawn.value
-  const { frame, share } = surface
-  const out = given.text('out')
-  if (out !== undefined && /\.tiff?$/i.test(out))
-    writeBytes(out, writeGeoTiff(frame, values, share, { noData: NO_DATA }))
-  else writeText(out, writeAsciiGrid(frame, values, { share, decimals: found.decimals }), console)
+  const note = layerNote(found, plan, options.value)
+  if (note !== undefined) console.complain(note)
+  writeLayer(found, drawn.value, { file: given.text('out'), console })
   return exitCodes.done
+}
+
+interface Target {
+  readonly file: string | undefined
+  readonly console: Console
+}
+
+function writeLayer({ decimals }: Layer, { surface, values }: DrawnLayer, { file, console }: Target): void {
+  const { frame, share } = surface
+  if (file !== undefined && /\.tiff?$/i.test(file))
+    writeBytes(file, writeGeoTiff(frame, values, share, { noData: NO_DATA }))
+  else writeText(file, writeAsciiGrid(frame, values, { share, decimals }), console)
 }
 
 /** Value that stands for no ground in a GeoTIFF, as in an ASCII grid. */
 const NO_DATA = -9999
 
 function drawnOf(found: Layer, plan: Plan, options: LayerOptions): ReturnType<typeof drawLayer> {
-  if (found.needsViewpoint) refuseUnknownViewpoint(plan, options.from)
+  if (found.needs.includes('from')) refuseUnknown('viewpoint', plan.survey.viewpoints, options.from)
+  if (found.needs.includes('trial')) refuseUnknown('trial', plan.trials, options.trial)
   return drawLayer(found, plan, options)
 }
 
-function refuseUnknownViewpoint({ survey }: Plan, name: string | undefined): void {
-  const known = survey.viewpoints ?? []
+function refuseUnknown(
+  kind: string,
+  known: readonly { readonly id: string; readonly name: string }[] = [],
+  name = '',
+): void {
   if (known.some((one) => one.name === name || one.id === name)) return
   const names = known.map((one) => `“${one.name}”`).join(', ')
-  throw new UsageError(
-    `The plan has no viewpoint “${name ?? ''}”. ${names ? `Known: ${names}.` : 'It has none.'}`,
-  )
+  throw new UsageError(`The plan has no ${kind} “${name}”. ${names ? `Known: ${names}.` : 'It has none.'}`)
 }
 
 function layerList(): string {

@@ -16,6 +16,7 @@ import { sheet } from './command-sheet'
 import { spot } from './command-spot'
 import { trace } from './command-trace'
 import type { Console } from './console'
+import { layerOptionNames } from './layer-options'
 import { surveyOptions } from './survey-file'
 
 /** A command, the options it takes, and how many words stand after its name at most. */
@@ -26,7 +27,6 @@ export interface Command {
   readonly words: number
 }
 
-const sunOptions = ['date', 'sky', 'linke', 'albedo', 'azimuth']
 const spotOptions = ['json', 'plants', 'plant', 'region', 'law', 'out']
 const starts = [
   'bank',
@@ -46,7 +46,7 @@ const starts = [
 export const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
   ['assess', { run: assess, takes: ['json', 'without-layers', 'out'], words: 1 }],
   ['spot', { run: spot, takes: spotOptions, words: 1 }],
-  ['layer', { run: layer, takes: ['list', 'out', 'radius', 'from', ...sunOptions], words: 2 }],
+  ['layer', { run: layer, takes: ['list', 'out', ...layerOptionNames], words: 2 }],
   ['trace', { run: trace, takes: ['at', 'json'], words: 1 }],
   ['contours', { run: contours, takes: ['interval', 'out'], words: 1 }],
   ['report', { run: report, takes: ['out'], words: 1 }],

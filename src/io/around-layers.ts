@@ -33,6 +33,8 @@ export const seenRow: LayerRow = {
   method:
     'Cells whose middle can be seen from the viewpoint --from, over the ground and over houses, walls, fences and hedges: 1 seen, 0 not.',
   source: 'own-judgement',
+  takes: ['from'],
+  needs: ['from'],
   values: ({ plan, findings: { surface, terrain } }, { from }) =>
     seenFrom(surface, terrain, viewpointNamed(plan, from), sightBlocks(plan)).seen,
 }

@@ -2,8 +2,8 @@ import type { Surface } from '#core/survey'
 import { groundFacts } from '#core/terrain'
 import type { Outcome } from '#core/units'
 import { createDeriver, plotSurface, sheddingBeyond, type Plan } from '#plan'
-import type { GroundScene, Layer, LayerOptions } from './layer.types'
-import type { Scene } from './sun-layers'
+import type { GroundScene, Layer, LayerOptions, Scene } from './layer.types'
+import { plotLight } from './plot-light'
 import { loadTables } from './tables'
 
 /** A layer's values and the cells they belong to. */
@@ -46,12 +46,13 @@ export function valuesOf(layer: Layer, scene: Scene, ground: GroundScene): Array
 }
 
 /**
- * The ground of a plan with facts that are worked out as they are asked for.
+ * The ground of a plan with facts and light that are worked out as they are asked for.
  *
  * @param plan - the plan
  * @param surface - its surface
  * @returns what layers of the ground are drawn from
  */
 export function groundOf(plan: Plan, surface: Surface): GroundScene {
-  return { plan, surface, facts: groundFacts(surface, sheddingBeyond(plan.survey.beyond)) }
+  const facts = groundFacts(surface, sheddingBeyond(plan.survey.beyond))
+  return { plan, surface, facts, light: plotLight(plan, surface, facts) }
 }

@@ -76,7 +76,7 @@ function layerBodies(plan: Plan, findings: Findings) {
   const { frame, share } = findings.surface
   const ground = groundOf(plan, findings.surface)
   return layers
-    .filter(({ needsAzimuth, needsViewpoint }) => !needsAzimuth && !needsViewpoint)
+    .filter(({ needs }) => needs.length === 0)
     .map((layer) => ({
       ...layer,
       ...frame,

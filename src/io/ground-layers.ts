@@ -67,6 +67,7 @@ const shapeRows: readonly GroundRow[] = [
     method:
       'Topographic position: level less the mean level within --radius CELLS, the cell itself counted, the window cut at the boundary; a sixteenth of the plot’s width when left out.',
     source: 'guisan-1999',
+    takes: ['radiusCells'],
     ofGround: ({ facts }, { radiusCells }) =>
       radiusCells === undefined ? facts.standings().small.indexM : facts.standing(radiusCells),
   },

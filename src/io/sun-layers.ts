@@ -1,64 +1,155 @@
-import { dayOnGround, sunRatios, type DayOnGround } from '#core/shade'
-import { representativeDays, ruralLinke } from '#core/sun'
-import { daysInMonth, months, type Month } from '#core/units'
-import { GROUND_ALBEDO, type Findings, type Plan } from '#plan'
+import { sunRatios, type DayOnGround } from '#core/shade'
+import { daysInMonth, months, slopeAreaFactor, type Month } from '#core/units'
+import { growingMonths } from '#core/zones'
+import type { GroundRow, GroundScene, LayerOption, LayerOptions, LayerRow, Scene } from './layer.types'
+import { dayAsked, monthOf } from './plot-light'
 
-/** What a person may ask of the sun's layers; midsummer, usual haze and grass where they say nothing. */
-export interface SunOptions {
-  /** Day of the year, 1 to 365. */
-  readonly dayOfYear?: number
-  /** Linke turbidity of the air [1], 1 to 8. */
-  readonly linke?: number
-  /** Share of light that the ground throws back, 0 to 1. */
-  readonly albedo?: number
+/** What may be asked of a layer of one day. */
+const ofDay: readonly LayerOption[] = [
+  'dayOfYear',
+  'sky',
+  'linke',
+  'albedo',
+  'stepHours',
+  'castShadows',
+  'skyline',
+]
+const ENERGY = 'Wh per m² of slope'
+const DAY =
+  'Midsummer unless --date says else, under the usual sky of its month from the plan’s climate unless --sky clear'
+
+/** Sun of one day on the ground: past its own slope, other ground, what stands there and far hills. */
+export const dayRows: readonly GroundRow[] = [
+  {
+    name: 'sun-hours',
+    unit: 'h',
+    decimals: 2,
+    method:
+      'Hours of direct sun on a clear day past ground, things and far hills, each counted by the light that gets through; midsummer unless --date says else.',
+    source: 'hofierka-suri-2002',
+    takes: ofDay,
+    ofGround: ({ plan, light }, options) =>
+      light.day({ ...options, dayOfYear: dayAsked(plan, options) }).sunHours,
+  },
+  energyRow(
+    'beam',
+    'Direct radiation of a day; under a usual sky with the bright ring around the sun.',
+    beamOf,
+  ),
+  energyRow(
+    'diffuse',
+    'Radiation of a day from the sky; under a usual sky without the ring around the sun.',
+    (day) => day.diffuseWhPerM2,
+  ),
+  energyRow(
+    'reflected',
+    'Radiation of a day thrown up by the ground in front.',
+    (day) => day.reflectedWhPerM2,
+  ),
+  energyRow('global', 'Direct, sky and reflected radiation of a day together.', globalOf),
+]
+
+/** Sun through the year: months, season, and the share of the sky. */
+export const yearRows: readonly LayerRow[] = [
+  {
+    name: 'morning-hours',
+    unit: 'h',
+    decimals: 2,
+    method:
+      'The part of the sun’s hours before it is highest, on a clear mean day of the month of --date; midsummer when left out.',
+    source: 'hofierka-suri-2002',
+    takes: ['dayOfYear'],
+    values: (scene, options) => scene.findings.sun.morningHours[monthAsked(scene, options)],
+  },
+  {
+    name: 'dappled-hours',
+    unit: 'h',
+    decimals: 2,
+    method:
+      'Hours on the clock in which the sun comes through leaves or branches, on a clear mean day of the month of --date; midsummer when left out.',
+    source: 'own-judgement',
+    takes: ['dayOfYear'],
+    values: (scene, options) => scene.findings.sun.dappledHours[monthAsked(scene, options)],
+  },
+  {
+    name: 'sun-ratio',
+    unit: 'ratio',
+    decimals: 4,
+    method:
+      'Radiation over that of open level ground, per m² of plan, under the usual sky of the month of --date; midsummer when left out.',
+    source: 'duffie-beckman',
+    takes: ['dayOfYear'],
+    values: (scene, options) =>
+      sunRatios(scene.findings.sun, scene.findings.terrain.slopeDeg)[monthAsked(scene, options)],
+  },
+  {
+    name: 'season-share',
+    unit: 'ratio',
+    decimals: 4,
+    method:
+      'Radiation of the growing months over that of open level ground, per m² of slope, under the usual sky; of the whole year where nothing grows.',
+    source: 'duffie-beckman',
+    values: seasonShare,
+  },
+  {
+    name: 'sky-view',
+    unit: 'ratio',
+    decimals: 4,
+    method:
+      'Share of the sky that the cell sees over its own tilt, the ground around, far hills and what stands there, weighted by the cosine to its own plane; mean of the year where leaves come and go.',
+    source: 'dozier-frew-1990',
+    values: ({ findings }) => findings.sun.skyView,
+  },
+]
+
+/** The unit of a layer as it was asked for. */
+export function unitAsked({ unit }: { readonly unit: string }, { perPlan }: LayerOptions): string {
+  return perPlan ? unit.replace('of slope', 'of plan') : unit
 }
 
-/** A plan and what follows from it. */
-export interface Scene {
-  readonly plan: Plan
-  readonly findings: Findings
+function beamOf(day: DayOnGround): Float32Array {
+  return day.beamWhPerM2
 }
 
-/** A layer of one clear day. */
-export function dayLayer(
-  pick: (day: DayOnGround) => Float32Array,
-): (scene: Scene, options: SunOptions) => Float32Array {
-  return (scene, options) => pick(dayOf(scene, options))
+function globalOf({ beamWhPerM2, diffuseWhPerM2, reflectedWhPerM2 }: DayOnGround): Float32Array {
+  return beamWhPerM2.map((beamWh, cell) => beamWh + diffuseWhPerM2[cell]! + reflectedWhPerM2[cell]!)
 }
 
-/** Radiation over open level ground in the month of the day asked for. */
-export function sunRatioLayer({ plan, findings }: Scene, options: SunOptions): Float32Array {
-  const month = monthOf(options.dayOfYear ?? midsummerDay(plan))
-  return sunRatios(findings.sun, findings.terrain.slopeDeg)[month]
+function energyRow(name: string, what: string, pick: (day: DayOnGround) => Float32Array): GroundRow {
+  return {
+    name,
+    unit: ENERGY,
+    decimals: 1,
+    method: `${what} ${DAY}; --per plan for m² of plan.`,
+    source: 'hofierka-suri-2002',
+    takes: [...ofDay, 'perPlan'],
+    ofGround: (scene, options) => perArea(pick(scene.light.day(options)), scene, options),
+  }
 }
 
-/** The representative day of the month with the longest days. */
-function midsummerDay({ site }: Plan): number {
-  return representativeDays[site.latitudeDeg < 0 ? 11 : 5]
+// A square metre of plan has more ground on it the steeper it is.
+function perArea(perSlope: Float32Array, { facts }: GroundScene, { perPlan }: LayerOptions): Float32Array {
+  if (!perPlan) return perSlope
+  const { slopeDeg } = facts.steepness()
+  return perSlope.map((wh, cell) => wh * slopeAreaFactor(slopeDeg[cell]!))
 }
 
-function dayOf({ plan, findings }: Scene, options: SunOptions): DayOnGround {
-  const { latitudeDeg, elevationM } = plan.site
-  const dayOfYear = options.dayOfYear ?? midsummerDay(plan)
-  const month = monthOf(dayOfYear)
-  const shading = { ground: findings.surface, standing: findings.standing, far: plan.survey.skyline ?? [] }
-  return dayOnGround(shading, findings.terrain, {
-    latitudeDeg,
-    elevationM,
-    dayOfYear,
-    linke: options.linke ?? ruralLinke(latitudeDeg)[month],
-    albedo: options.albedo ?? GROUND_ALBEDO,
-  })
+function monthAsked({ plan }: Scene, options: LayerOptions): Month {
+  return monthOf(dayAsked(plan, options))
 }
 
-/** Month of a day of a year without a leap day. */
-function monthOf(dayOfYear: number): Month {
-  let before = 0
-  const found = months.find((month) => {
-    before += daysInMonth[month]
-    return dayOfYear <= before
-  })
-  if (found === undefined || dayOfYear < 1)
-    throw new RangeError(`monthOf: the day of the year must be 1 to 365, got ${dayOfYear}`)
-  return found
+function seasonShare({ findings: { sun, climate } }: Scene): Float32Array {
+  const season = growingMonths(months.filter((month) => climate[month].growing))
+  const openWh = season.reduce<number>(
+    (sum, month) => sum + daysInMonth[month] * sun.openLevel[month].usualWhPerM2,
+    0,
+  )
+  const share = new Float32Array(sun.skyView.length)
+  // A season without any light has as much as open ground.
+  if (openWh === 0) return share.fill(1)
+  for (const month of season)
+    sun.usualWhPerM2[month].forEach((dayWh, cell) => {
+      share[cell]! += (daysInMonth[month] * dayWh) / openWh
+    })
+  return share
 }

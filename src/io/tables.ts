@@ -5,8 +5,6 @@ import climatePlaces from '#data/climate/places'
 import coverCautions from '#data/cover/cautions'
 import coverLimits from '#data/cover/limits'
 import coverRules from '#data/cover/rules'
-import shadeLightClasses from '#data/shade/light-classes'
-import shadeThings from '#data/shade/things'
 import soilClasses from '#data/soil/classes'
 import soilCompaction from '#data/soil/compaction'
 import soilDrainage from '#data/soil/drainage'
@@ -25,13 +23,13 @@ import { surveyTablesSchema } from '#core/booking'
 import { careWindowsSchema, operationsSchema } from '#core/care'
 import { placeSchema } from '#core/climate'
 import { coverCautionsSchema, coverLimitsSchema, coverRulesSchema, machinesSchema } from '#core/cover'
-import { shadeTablesSchema } from '#core/shade'
 import { soilTablesSchema } from '#core/soil'
 import { waterTablesSchema } from '#core/water'
 import type { Tables } from '#plan'
 import { z } from 'zod'
 import { loadPlants } from './plant-tables'
 import { loadScoreRules } from './score-tables'
+import { loadShadeTables } from './shade-tables'
 import { loadSources } from './source-table'
 
 /**
@@ -47,7 +45,7 @@ export function loadTables(): Tables {
       advice: surveyAdvice,
     }),
     assumed: assumedMethodsSchema.parse(surveyAssumed),
-    shade: shadeTablesSchema.parse({ things: shadeThings, lightClasses: shadeLightClasses }),
+    shade: loadShadeTables(),
     soil: soilTablesSchema.parse({
       classes: soilClasses,
       compaction: soilCompaction,

@@ -13,9 +13,7 @@ describe.each(demos)('findings of $id', ({ text }) => {
   it('are as their schema says, every zone and every layer there', () => {
     expect(read.zones.map(({ id }) => id)).toEqual(findings.zoning.zones.map(({ id }) => id))
     expect(read.layers.map(({ name }) => name)).toEqual(
-      layers
-        .filter(({ needsAzimuth, needsViewpoint }) => !needsAzimuth && !needsViewpoint)
-        .map(({ name }) => name),
+      layers.filter(({ needs }) => needs.length === 0).map(({ name }) => name),
     )
   })
 
