@@ -32,6 +32,9 @@ export function planView(plan: Plan, findings: Findings): PlanView {
       mowing: findings.zones.find((each) => each.zoneId === zone.id)?.cover.mowing ?? 'leave',
     })),
     obstacles: plan.survey.obstacles,
+    crowns: findings.standing.flatMap(({ id, crowns }) =>
+      crowns.map(({ at, radiusM }) => ({ id, at, radiusM })),
+    ),
     contours: contourLines(findings, stepM),
     contourStepM: stepM,
     hachures: hachuresOf(findings),

@@ -140,12 +140,22 @@ export interface PlanView {
   readonly section: { readonly from: PlanPoint; readonly to: PlanPoint; readonly lengthM: number }
   readonly zones: readonly PlanZone[]
   readonly obstacles: readonly Obstacle[]
+  /** Crowns as they stand, measured or usual. */
+  readonly crowns: readonly PlanCrown[]
   readonly contours: readonly ContourLine[]
   /** Level difference between contours [m]. */
   readonly contourStepM: number
   readonly hachures: readonly Hachure[]
   readonly marked: PlanMarked
   readonly water: PlanWater
+}
+
+/** The crown of a tree from above. */
+export interface PlanCrown {
+  /** The tree it belongs to. */
+  readonly id: string
+  readonly at: PlanPoint
+  readonly radiusM: number
 }
 
 /** Where water stands on the plot, and where it leaves. */

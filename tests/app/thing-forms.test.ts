@@ -226,7 +226,7 @@ describe('the page of trials', () => {
     thing('tree', { id: 'cherry', name: 'Cherry', heightM: 8 }),
     thing('fence', { id: 'fence', name: 'Fence', ring: [at(0, 0), at(4, 0)], heightM: 1.8 }),
   )
-  const none = { trials: [], zoneSun: [], zoning: { zones: [] } } as Partial<Findings> as Findings
+  const none = { trials: [], zoneSun: [], zoning: { zones: [] } } as unknown as Findings
 
   function page(start = plan) {
     const store = usePlanStore()

@@ -36,6 +36,7 @@ function* plans() {
         mowing: 'mow',
       })),
       obstacles: [{ id: 'house', kind: 'house', name: 'house', ring: strip(houseM, houseM + 7) }],
+      crowns: [],
       contours: [],
       contourStepM: 1,
       hachures: [],

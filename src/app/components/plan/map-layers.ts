@@ -116,20 +116,29 @@ function lineLayers({ breaklines }: PlanMarked): L.Layer[] {
   )
 }
 
-function thingLayers({ obstacles }: PlanView): L.Layer[] {
-  return obstacles.map((obstacle) => {
+/** Marks of single points on the plan [px]: of a trunk under its crown, and of all else. */
+const TRUNK_PX = 4
+const POINT_PX = 6
+
+function thingLayers({ obstacles, crowns }: PlanView): L.Layer[] {
+  const drawn = obstacles.map((obstacle) => {
     const places = lineOnMap(obstacle.ring)
     const [first] = places
     const className = `map-thing ${obstacle.kind}`
     const layer =
       places.length === 1 && first
-        ? L.circleMarker(first, { radius: 6, className })
+        ? L.circleMarker(first, { radius: obstacle.kind === 'tree' ? TRUNK_PX : POINT_PX, className })
         : isOutline(obstacle)
           ? L.polygon(places, { className })
           : L.polyline(places, { className: `${className} line` })
     return layer.bindTooltip(asText(obstacle.name))
   })
+  return [...crowns.map(crownLayer), ...drawn]
 }
+
+/** A crown as wide as it stands, under the mark of its trunk. */
+const crownLayer = ({ at, radiusM }: PlanView['crowns'][number]): L.Layer =>
+  L.circle(onMap(at), { radius: radiusM, className: 'map-crown', interactive: false })
 
 function aroundLayers({ beyond, viewpoints }: PlanMarked): L.Layer[] {
   return [
