@@ -2,18 +2,17 @@ import { eachMonth, type Month, type Twelve } from '#core/units'
 import { representativeDays, sunSteps, type Direction, type SunSite } from '#core/sun'
 import type { CellPlanes } from './cell-planes'
 import type { ZonedCells } from './zone-cells'
-import { FIRST_THING, NOBODY, SEVERAL, type InTheWay } from './zone-takers'
+import { FIRST_THING, NOBODY, OWN_SLOPE, SEVERAL, type InTheWay } from './zone-takers'
 
 /** What becomes of one month's representative day in every zone: hours on the clock, one number to a zone [h]. */
 export interface MonthAccount {
   /** Nothing between the zone and the sun. */
   readonly clearH: Float64Array
-  /** The sun behind the zone's own slope. */
-  readonly ownSlopeH: Float64Array
-  /** Other ground of the plot alone in the way. */
-  readonly groundH: Float64Array
-  /** Each taker alone in the way; for several at once, what they take. Zone after zone. */
-  readonly takenH: Float64Array
+  /**
+   * Each taker alone in the way, ground under NOBODY and the zone's own slope under OWN_SLOPE; for several at once, what
+   * they take. Zone after zone.
+   */
+  readonly bookedH: Float64Array
   /** Sun through leaves or branches, a tenth of it or more. */
   readonly leafyH: Float64Array
 }
@@ -45,9 +44,7 @@ export function zoneAccounts(of: Accounted): Twelve<MonthAccount> {
   return eachMonth((month) => {
     const account = {
       clearH: new Float64Array(count),
-      ownSlopeH: new Float64Array(count),
-      groundH: new Float64Array(count),
-      takenH: new Float64Array(count * (FIRST_THING + of.things)),
+      bookedH: new Float64Array(count * (FIRST_THING + of.things)),
       leafyH: new Float64Array(count),
     }
     const linke = typeof site.linke === 'number' ? site.linke : site.linke[month]
@@ -66,43 +63,22 @@ interface Moment extends InTheWay {
 function bookStep(
   { zones, parts, planes, things }: Accounted,
   { sun, hours, taker, through }: Moment,
-  account: MonthAccount,
+  { clearH, bookedH, leafyH }: MonthAccount,
 ): void {
   const { zoneOfCell } = zones
-  const { clearH, ownSlopeH } = account
   const takers = FIRST_THING + things
   const { east, north, up } = planes
   for (let zone = 0; zone < zones.count; zone += 1) clearH[zone]! += hours
   for (let cell = 0; cell < parts.length; cell += 1) {
-    const who = taker[cell]!
-    const left = through[cell]!
     const facing = east[cell]! * sun.east + north[cell]! * sun.north + up[cell]! * sun.up > 0
-    if (facing && who === NOBODY && left > 0) continue
+    const who = facing ? taker[cell]! : OWN_SLOPE
+    const left = through[cell]!
+    if (who === NOBODY && left > 0) continue
     const time = parts[cell]! * hours
     if (time === 0) continue
     const zone = zoneOfCell[cell]!
     clearH[zone]! -= time
-    if (facing) bookTaker(account, { zone, slot: zone * takers + who, who, left, time })
-    else ownSlopeH[zone]! += time
+    bookedH[zone * takers + who]! += who === SEVERAL ? time * (1 - left) : time
+    if (facing && left >= LEAST_LEAFY) leafyH[zone]! += time
   }
-}
-
-/** Some time of a cell with something before the sun. */
-interface Kept {
-  readonly zone: number
-  readonly slot: number
-  readonly who: number
-  /** Share of direct light that comes through. */
-  readonly left: number
-  readonly time: number
-}
-
-function bookTaker(account: MonthAccount, { zone, slot, who, left, time }: Kept): void {
-  const { groundH, takenH, leafyH } = account
-  if (who === NOBODY) {
-    groundH[zone]! += time
-    return
-  }
-  takenH[slot]! += who === SEVERAL ? time * (1 - left) : time
-  if (left >= LEAST_LEAFY) leafyH[zone]! += time
 }

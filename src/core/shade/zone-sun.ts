@@ -13,7 +13,7 @@ import { zoneAccounts, type MonthAccount } from './zone-account'
 import { meansOfZones, middlesOfZones, planesOfZones, zoneParts, type ZonedCells } from './zone-cells'
 import { zoneHeatLoad } from './zone-heat-load'
 import { zoneLitShares } from './zone-lit-shares'
-import { FAR, FIRST_THING, SEVERAL, takersOf } from './zone-takers'
+import { FAR, FIRST_THING, NOBODY, OWN_SLOPE, SEVERAL, takersOf } from './zone-takers'
 
 /** Zones, and what their sun is read from besides the ground. */
 interface SunnedZones extends ZonedCells {
@@ -120,7 +120,9 @@ function takersOfZone(
   zone: number,
 ): readonly SunTaker[] {
   const taken = (who: number, share: (month: Month) => number) =>
-    eachMonth((month) => accounts[month].takenH[zone * (FIRST_THING + standing.length) + who]! * share(month))
+    eachMonth(
+      (month) => accounts[month].bookedH[zone * (FIRST_THING + standing.length) + who]! * share(month),
+    )
   const all = () => 1
   const taker = (what: SunTaker['what'], name: string, hours: Twelve<number>) => ({
     what,
@@ -129,16 +131,8 @@ function takersOfZone(
     hours,
   })
   return [
-    taker(
-      'own-slope',
-      'its own slope',
-      eachMonth((month) => accounts[month].ownSlopeH[zone]!),
-    ),
-    taker(
-      'ground',
-      'other ground of the plot',
-      eachMonth((month) => accounts[month].groundH[zone]!),
-    ),
+    taker('own-slope', 'its own slope', taken(OWN_SLOPE, all)),
+    taker('ground', 'other ground of the plot', taken(NOBODY, all)),
     taker('far', 'far hills', taken(FAR, all)),
     ...standing.map(({ id, name, through }, at) => ({
       ...taker(

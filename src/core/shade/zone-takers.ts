@@ -12,8 +12,10 @@ export const NOBODY = 0
 export const FAR = 1
 /** Two or more at once. */
 export const SEVERAL = 2
+/** Nobody else, as the cell's own slope faces away; never given here. */
+export const OWN_SLOPE = 3
 /** The first thing alone; the others follow in order. */
-export const FIRST_THING = 3
+export const FIRST_THING = 4
 
 /** What is between the cells and the sun at one moment. */
 export interface InTheWay {
