@@ -1,6 +1,6 @@
 import type { PlanPoint } from '#core/geometry'
 import type { Crown, Screen } from './shade.types'
-import { EDGE_ON, type Look } from './things-parts'
+import { hasWidth, type Look } from './things-parts'
 
 /** A place that is looked from: in plan [m], and its level [m]. */
 interface Place extends PlanPoint {
@@ -42,7 +42,7 @@ function screenRise(screen: Screen, place: Place, look: Look, into: RiseSpan): b
   const acrossM = asideFromM - aside(look, place, screen.to)
   const lengthM = Math.hypot(screen.to.eastM - screen.from.eastM, screen.to.northM - screen.from.northM)
   const part = asideFromM / acrossM
-  if (!(Math.abs(acrossM) > EDGE_ON * lengthM && part >= 0 && part <= 1)) return false
+  if (!(hasWidth(acrossM, lengthM) && part >= 0 && part <= 1)) return false
   const awayFromM = along(look, place, screen.from)
   const awayM = awayFromM + part * (along(look, place, screen.to) - awayFromM)
   if (awayM < 0) return false

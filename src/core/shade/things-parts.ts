@@ -28,8 +28,19 @@ export function isHard(thing: Standing): boolean {
   return thing.through.every((share) => share === 0)
 }
 
-/** A screen seen edge-on to this sine hides nothing [1]. */
-export const EDGE_ON = 1e-9
+/** A screen that looks narrower than this hides nothing: of its own length [1], and at least [m]. */
+const EDGE_ON = 1e-9
+
+/**
+ * Whether a screen has any width, looked at from afar.
+ *
+ * @param acrossM - how wide it looks [m], of either sign
+ * @param lengthM - how long it is [m]
+ * @returns whether it hides anything
+ */
+export function hasWidth(acrossM: number, lengthM: number): boolean {
+  return Math.abs(acrossM) > EDGE_ON * Math.max(1, lengthM)
+}
 
 /**
  * A screen as it is met from each cell.
@@ -44,7 +55,7 @@ export function seenScreen(frame: GridFrame, screen: Screen, look: Look): SeenSc
   const eastM = to.eastM - from.eastM
   const northM = to.northM - from.northM
   const across = look.east * northM - look.north * eastM
-  if (!(Math.abs(across) > EDGE_ON * Math.hypot(eastM, northM))) return undefined
+  if (!hasWidth(across, Math.hypot(eastM, northM))) return undefined
   const perM = 1 / across
   const part = {
     east: -look.north * perM,

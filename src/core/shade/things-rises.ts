@@ -3,6 +3,9 @@ import type { Crown, Screen, ShadingGround } from './shade.types'
 import { evenSum, walkBand } from './things-band'
 import { crownNorthsM, screenNorthsM, seenCrown, seenScreen, type Look } from './things-parts'
 
+/** Rise over distance that stands for straight up [m/m]. */
+const STRAIGHT_UP = 1e6
+
 /** From where and in which direction things are looked for. */
 export interface Looking {
   readonly ground: ShadingGround
@@ -37,7 +40,7 @@ export function screenRises(
     for (let column = first; column < beyond; column += 1) {
       const above = topM.from + topM.perRow * row + topM.perColumn * column - levelM[start + column]!
       const away = awayM.from + awayM.perRow * row + awayM.perColumn * column
-      if (above > 0) tell(start + column, above / Math.max(0, away))
+      if (above > 0) tell(start + column, Math.min(STRAIGHT_UP, above / Math.max(0, away)))
     }
   })
 }
@@ -73,7 +76,7 @@ export function crownRises(
         asideM: asideM.from + asideM.perRow * row + asideM.perColumn * column,
         aboveM: middleM - levelM[start + column]!,
       }
-      if (eggRise(egg, sight, span)) tell(start + column, span.low, span.high)
+      if (eggRise(egg, sight, span)) tell(start + column, span.low, Math.min(STRAIGHT_UP, span.high))
     }
   })
 }

@@ -22,9 +22,6 @@ export interface SoftSky {
   readonly leave: (view: Float32Array, directions: number) => SkyViews
 }
 
-/** Rise over distance that stands for straight up [m/m]. */
-const STRAIGHT_UP = 1e6
-
 /**
  * Makes ready the things that hide only a part of the sky.
  *
@@ -99,7 +96,7 @@ function gather(spans: Spans, layers: readonly Layer[], cell: number, least: num
   spans.count = 0
   for (let layer = 0; layer < layers.length; layer += 1) {
     const { low, high } = layers[layer]!
-    const top = Math.min(high[cell]!, STRAIGHT_UP)
+    const top = high[cell]!
     high[cell] = 0
     if (top > least) addSpan(spans, layer, Math.max(low[cell]!, least), top)
   }
