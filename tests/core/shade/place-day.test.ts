@@ -1,6 +1,7 @@
 import { Body, MakeTime, Observer, SearchAltitude } from 'astronomy-engine'
 import { describe, expect, it } from 'vitest'
-import { placeDay, placeSky, sunPath, type Standing } from '#core/shade'
+import { cellCentre } from '#core/geometry'
+import { dayOnGround, placeDay, placeSky, sunPath, type Standing } from '#core/shade'
 import { eachMonth, toDegrees, toRadians } from '#core/units'
 import { daySun } from '../../../src/core/sun/day-sun'
 import { levelScene, MIDDLE, thing, tiltedScene, wall } from './scenes'
@@ -160,6 +161,36 @@ function edgeHour(latitudeDeg: number, day: number, azimuthDeg: number): number 
   const part = (azimuthDeg - before.azimuthDeg) / (after.azimuthDeg - before.azimuthDeg)
   return before.hour + part * (after.hour - before.hour)
 }
+
+describe('placeDay beside the same day on the whole grid', () => {
+  const roof = { from: { eastM: 2, northM: 3 }, to: { eastM: 9, northM: 3 }, topFromM: 5, topToM: 5 }
+  const crowns = [{ at: { eastM: 15, northM: 12 }, radiusM: 3, baseM: 2, topM: 9 }]
+  const plot = tiltedScene(
+    { slopeDeg: 18, aspectDeg: 130 },
+    [thing('house', [roof]), { ...thing('tree', [], 0.3), crowns }],
+    [
+      { azimuthDeg: 60, angleDeg: 3 },
+      { azimuthDeg: 240, angleDeg: 12 },
+    ],
+  )
+  /** Things are known to the whole degree, 4 min of the sun's turn: some edges of a day together [h]. */
+  const EDGES_H = 0.2
+
+  it.each([17, 80, 172, 300])(
+    'property: day %s, cells away from the edge of the plot: the same hours but for edges of shadows',
+    (dayOfYear) => {
+      const choice = { latitudeDeg: 50, elevationM: 0, linke: 3, albedo: 0.2, dayOfYear, stepHours: 0.02 }
+      const { sunHours } = dayOnGround(plot.shading, plot.cells, choice)
+      const { frame } = plot.shading.ground
+      for (let row = 1; row < 20; row += 2)
+        for (let column = 1; column < 20; column += 3) {
+          const cell = row * 21 + column
+          const sky = placeSky(plot.shading, plot.cells, cellCentre(frame, cell))!
+          expect(Math.abs(placeDay(sky, 50, dayOfYear).sunHours - sunHours[cell]!)).toBeLessThan(EDGES_H)
+        }
+    },
+  )
+})
 
 describe('sunPath', () => {
   it('Duffie & Beckman example 1.6.2: 43° north, 13 February 9.30 and 1 July 18.30 by the sun', () => {
