@@ -1,15 +1,15 @@
 import { daysInMonth, eachMonth, type Month, type Twelve } from '#core/units'
 import { representativeDays, withinRange } from '#core/sun'
 import { pressureKPa, saturationKPa } from './air'
-import type { Climate } from './climate.schema'
+import type { Climate, MonthNormals } from './climate.schema'
 import type { MonthClimate } from './climate.types'
 import { diffuseShare } from './diffuse-share'
 import { daylightHours, extraterrestrialMjPerM2 } from './extraterrestrial'
 import { frostNightsOf } from './frost-nights'
 import { hargreavesMmPerDay } from './hargreaves-et'
+import { monthClearness } from './month-clearness'
 import { keptSunlightMjPerM2, netLongwaveMjPerM2 } from './net-radiation'
 import { penmanMonteithMmPerDay } from './penman-monteith'
-import { clearnessFromTemperature } from './solar-from-temperature'
 
 /** Cooling with height of free air [°C/m] (FAO-56 eq. 7 takes the same). */
 const COOLING_C_PER_M = 0.0065
@@ -29,8 +29,8 @@ export interface ClimateSite {
 }
 
 /**
- * A usual year at the plot, from twelve months of minimum, maximum and rain: what is not known is filled by FAO-56's
- * rules for missing data.
+ * A usual year at the plot, from twelve months of minimum, maximum and rain, with radiation or sunshine where they are
+ * known: what is not known is filled by FAO-56's rules for missing data.
  *
  * @param climate - the normals and the height they hold for
  * @param site - latitude [°] and height [m] of the plot
@@ -47,7 +47,7 @@ export function climateYear(climate: Climate, site: ClimateSite): Twelve<MonthCl
     if (given === undefined)
       throw new RangeError(`climateYear: twelve months are needed, got ${climate.months.length}`)
     const [tMinC, tMaxC] = [given.tMinC - coolerC, given.tMaxC - coolerC]
-    return { tMinC, tMaxC, tMeanC: (tMinC + tMaxC) / 2, rainMm: given.rainMm }
+    return { tMinC, tMaxC, tMeanC: (tMinC + tMaxC) / 2, rainMm: given.rainMm, given }
   })
   return eachMonth((month) => {
     const soilHeatMjPerM2 =
@@ -61,14 +61,19 @@ const before = (month: Month) => ((month + 11) % 12) as Month
 
 type Known = Pick<MonthClimate, 'tMinC' | 'tMaxC' | 'tMeanC' | 'rainMm' | 'soilHeatMjPerM2'> & {
   month: Month
+  given: MonthNormals
 }
 
-function monthClimate({ month, ...known }: Known, climate: Climate, site: ClimateSite): MonthClimate {
+function monthClimate({ month, given, ...known }: Known, climate: Climate, site: ClimateSite): MonthClimate {
   const { tMinC, tMaxC } = known
   const dayOfYear = representativeDays[month]
   const aboveAir = extraterrestrialMjPerM2(site.latitudeDeg, dayOfYear)
   const dayHours = daylightHours(site.latitudeDeg, dayOfYear)
-  const clear = clearnessFromTemperature(tMaxC - tMinC, climate.coast, site.elevationM)
+  const clear = monthClearness(given, climate.coast, {
+    radiationMjPerM2: aboveAir,
+    dayHours,
+    elevationM: site.elevationM,
+  })
   const vapourKPa = saturationKPa(tMinC)
   const solarMjPerM2 = clear.ofAboveAir * aboveAir
   const longwave = netLongwaveMjPerM2({ tMinC, tMaxC, vapourKPa, clearSkyRatio: clear.ofClearSky })
@@ -84,7 +89,7 @@ function monthClimate({ month, ...known }: Known, climate: Climate, site: Climat
     daylightHours: dayHours,
     extraterrestrialMjPerM2: aboveAir,
     solarMjPerM2,
-    solarFrom: 'temperature',
+    solarFrom: clear.from,
     clearness: clear.ofAboveAir,
     diffuseShare: diffuseShare(clear.ofAboveAir, dayHours),
     netLongwaveMjPerM2: longwave,

@@ -1,25 +1,14 @@
+import { clearSkyShare } from './clear-sky-share'
+
 /** Adjustment between span of temperature and radiation, inland and by the coast [1/√°C] (FAO-56 eq. 50). */
 const HARGREAVES = { inland: 0.16, coast: 0.19 }
-/** Clear-sky radiation over radiation above the air at sea level [1], and its gain with height [1/m] (FAO-56 eq. 37). */
-const CLEAR = { atSeaLevel: 0.75, perM: 2e-5 }
 
-/** How clear a month is, from its nights and days. */
+/** How clear a month is. */
 export interface Clearness {
   /** Radiation on level ground over radiation above the air, 0 to 1. */
   readonly ofAboveAir: number
   /** Radiation on level ground over that of a clear sky, 0 to 1. */
   readonly ofClearSky: number
-}
-
-/**
- * Clear-sky radiation over radiation above the air.
- *
- * @param elevationM - height above the sea [m], -430 to 6000
- * @returns share of radiation that comes through a clear sky [1]
- * @see FAO-56 (Allen et al. 1998), eq. 37
- */
-export function clearSkyShare(elevationM: number): number {
-  return CLEAR.atSeaLevel + CLEAR.perM * elevationM
 }
 
 /**
@@ -35,7 +24,18 @@ export function clearSkyShare(elevationM: number): number {
 export function clearnessFromTemperature(spanC: number, coast: boolean, elevationM: number): Clearness {
   if (!(spanC >= 0))
     throw new RangeError(`clearnessFromTemperature: span [°C] must be 0 or more, got ${spanC}`)
+  return withinClearSky((coast ? HARGREAVES.coast : HARGREAVES.inland) * Math.sqrt(spanC), elevationM)
+}
+
+/**
+ * Clearness, a clear sky being the limit.
+ *
+ * @param ofAboveAir - radiation on level ground over radiation above the air [1], 0 or more
+ * @param elevationM - height above the sea [m], -430 to 6000
+ * @returns the same, at most that of a clear sky, and its share of a clear sky [1]
+ */
+export function withinClearSky(ofAboveAir: number, elevationM: number): Clearness {
   const limit = clearSkyShare(elevationM)
-  const ofAboveAir = Math.min((coast ? HARGREAVES.coast : HARGREAVES.inland) * Math.sqrt(spanC), limit)
-  return { ofAboveAir, ofClearSky: ofAboveAir / limit }
+  const held = Math.min(ofAboveAir, limit)
+  return { ofAboveAir: held, ofClearSky: held / limit }
 }

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { climateYear, demandOnSlope, hardWinterC, type Climate } from '#core/climate'
 import { eachMonth, months } from '#core/units'
+import { netLongwaveMjPerM2 } from '../../../src/core/climate/net-radiation'
+import { clearnessFromSunshine } from '../../../src/core/climate/solar-from-sunshine'
 
 /** The same month all year round. */
 const always = (tMinC: number, tMaxC: number, elevationM = 0): Climate => ({
@@ -29,6 +31,60 @@ describe('climateYear', () => {
     expect(Math.abs(july.vapourKPa - 1.68)).toBeLessThan(0.01)
     expect(Math.abs(july.referenceEtMmPerDay - 4.56)).toBeLessThan(0.03)
     expect(july.hargreavesEtMmPerDay).toBeCloseTo(5, 1)
+  })
+
+  it('FAO-56 example 10: Rio de Janeiro in May by 7.1 h of sunshine: 14.5 MJ/m², clear sky 18.8, and says so', () => {
+    const rio = { ...always(19, 25), coast: true }
+    const sunny = { ...rio, months: rio.months.map((month) => ({ ...month, sunshineHours: 220 / 31 })) }
+    const may = climateYear(sunny, { latitudeDeg: -22.9, elevationM: 0 })[4]
+    expect(may.solarFrom).toBe('sunshine')
+    // Our May stands on the 15th, as the example does.
+    expect(Math.abs(may.solarMjPerM2 - 14.45)).toBeLessThan(0.06)
+    expect(Math.abs(may.solarMjPerM2 / may.clearness - 25.1)).toBeLessThan(0.06)
+  })
+
+  it('FAO-56 example 18: Uccle on 6 July, 9.25 h of sunshine: 3.71 MJ/m² of heat radiated away net, with its own humidity', () => {
+    // Net long-wave radiation of the example (memory), from Rs 22.07 over Rso 30.90, 12.3 and 21.5 °C and 1.409 kPa.
+    expect(
+      Math.abs(
+        netLongwaveMjPerM2({
+          tMinC: 12.3,
+          tMaxC: 21.5,
+          vapourKPa: 1.409,
+          clearSkyRatio: clearnessFromSunshine(9.25, 16.1, 100).ofClearSky,
+        }) - 3.71,
+      ),
+    ).toBeLessThan(0.02)
+  })
+
+  it('FAO-56 ch. 3: measured radiation goes before sunshine, and sunshine before temperature', () => {
+    const site = { latitudeDeg: 45.72, elevationM: 200 }
+    const lyon = always(14.8, 26.6, 200)
+    const withMore = (more: object) =>
+      climateYear({ ...lyon, months: lyon.months.map((month) => ({ ...month, ...more })) }, site)[6]
+    expect(withMore({ solarMjPerM2: 20, sunshineHours: 9 })).toMatchObject({ solarFrom: 'radiation' })
+    expect(withMore({ solarMjPerM2: 20, sunshineHours: 9 }).solarMjPerM2).toBeCloseTo(20, 10)
+    expect(withMore({ sunshineHours: 9 }).solarFrom).toBe('sunshine')
+    expect(withMore({}).solarFrom).toBe('temperature')
+  })
+
+  it('FAO-56 eq. 37: never brighter than a clear sky, 0.754 of what is above the air at 200 m', () => {
+    const lyon = always(14.8, 26.6, 200)
+    const months45 = lyon.months.map((month) => ({ ...month, solarMjPerM2: 40 }))
+    const july = climateYear({ ...lyon, months: months45 }, { latitudeDeg: 45.72, elevationM: 200 })[6]
+    expect(july.clearness).toBeCloseTo(0.754, 10)
+    expect(july.solarMjPerM2).toBeCloseTo(0.754 * july.extraterrestrialMjPerM2, 10)
+  })
+
+  it('common practice, no source: a month without sun is told by its temperatures, whatever sunshine is given', () => {
+    const polar = always(-25, -18)
+    const given = {
+      ...polar,
+      months: polar.months.map((month) => ({ ...month, sunshineHours: 0, solarMjPerM2: 0 })),
+    }
+    const december = climateYear(given, { latitudeDeg: 80, elevationM: 10 })[11]
+    expect(december).toMatchObject({ solarMjPerM2: 0, solarFrom: 'temperature' })
+    for (const value of Object.values(december)) expect(value).not.toBeNaN()
   })
 
   it('FAO-56 eq. 43 and example 13: soil takes 0.33 MJ/m² when the mean rises from 14.1 to 18.8 °C', () => {

@@ -9,7 +9,7 @@ import {
 import { hargreavesMmPerDay } from '../../../src/core/climate/hargreaves-et'
 import { keptSunlightMjPerM2, netLongwaveMjPerM2 } from '../../../src/core/climate/net-radiation'
 import { penmanMonteithMmPerDay, type DrawingWeather } from '../../../src/core/climate/penman-monteith'
-import { clearSkyShare } from '../../../src/core/climate/solar-from-temperature'
+import { clearSkyShare } from '../../../src/core/climate/clear-sky-share'
 import { extraterrestrialMjPerM2 } from '../../../src/core/climate/extraterrestrial'
 import { representativeDays } from '#core/sun'
 import { readTruth } from './read-truth'

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { diffuseShare } from '../../../src/core/climate/diffuse-share'
 import { daylightHours, extraterrestrialMjPerM2 } from '../../../src/core/climate/extraterrestrial'
-import { clearnessFromTemperature, clearSkyShare } from '../../../src/core/climate/solar-from-temperature'
+import { clearSkyShare } from '../../../src/core/climate/clear-sky-share'
+import { clearnessFromSunshine } from '../../../src/core/climate/solar-from-sunshine'
+import { clearnessFromTemperature } from '../../../src/core/climate/solar-from-temperature'
 import { readTruth } from './read-truth'
 
 const fao = readTruth<{
@@ -81,6 +83,42 @@ describe('clearnessFromTemperature', () => {
     expect(clearnessFromTemperature(9, false, 0).ofAboveAir).toBeCloseTo(0.48, 10)
     expect(clearnessFromTemperature(40, true, 0)).toEqual({ ofAboveAir: 0.75, ofClearSky: 1 })
     expect(() => clearnessFromTemperature(-1, true, 0)).toThrow(RangeError)
+  })
+})
+
+describe('clearnessFromSunshine', () => {
+  it.each([
+    [
+      '10: Rio, 220 h in May, a day of 10.9 h and 25.1 MJ/m² above the air: 14.5 MJ/m²',
+      7.1,
+      10.9,
+      0,
+      25.1,
+      14.5,
+    ],
+    [
+      '18: Uccle on 6 July, 9.25 h of 16.1 h and 41.09 MJ/m² above the air: 22.07 MJ/m² (memory)',
+      9.25,
+      16.1,
+      100,
+      41.09,
+      22.07,
+    ],
+  ])('FAO-56 example %s', (_, sunshine, day, elevationM, aboveAir, radiation) => {
+    const { ofAboveAir } = clearnessFromSunshine(sunshine, day, elevationM)
+    expect(Math.abs(ofAboveAir * aboveAir - radiation)).toBeLessThan(0.06)
+  })
+
+  it('FAO-56 eq. 35: a quarter comes through without sunshine, three quarters with nothing but sunshine', () => {
+    expect(clearnessFromSunshine(0, 12, 0).ofAboveAir).toBe(0.25)
+    expect(clearnessFromSunshine(12, 12, 0)).toEqual({ ofAboveAir: 0.75, ofClearSky: 1 })
+    // FAO-56 eq. 37: at 500 m a clear sky lets 0.76 through, which eq. 35 does not reach.
+    expect(clearnessFromSunshine(12, 12, 500).ofClearSky).toBeCloseTo(0.75 / 0.76, 10)
+  })
+
+  it('refuses sunshine that is none and days without length', () => {
+    expect(() => clearnessFromSunshine(25, 12, 0)).toThrow(/sunshine \[h\] must be 0 to 24, got 25/)
+    expect(() => clearnessFromSunshine(1, 0, 0)).toThrow(/day \[h\] must be above 0 to 24, got 0/)
   })
 })
 
