@@ -1,6 +1,9 @@
 import type { Problem } from '#core/units'
+import { climateProblems } from './climate-check'
 import type { Plan } from './plan.schema'
 import { surveyProblems } from './survey-check'
+import { thingsProblems } from './things-check'
+import { timeZoneProblems } from './time-zone-check'
 import { twice } from './used-twice'
 
 /** What one schema entry cannot see alone: entries that point at others, and names used twice. */
@@ -10,6 +13,9 @@ export function crossProblems(plan: Plan): Problem[] {
     ...twice(plan.soil, 'soil', 'soil sample'),
     ...lostZones(plan),
     ...surveyProblems(plan.survey),
+    ...thingsProblems(plan),
+    ...timeZoneProblems(plan),
+    ...climateProblems(plan),
   ]
 }
 
