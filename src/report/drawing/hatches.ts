@@ -32,6 +32,12 @@ export const hatches = {
   wet: tile([9, 6], ['hatch-light', 'M0.5 2h5M5 5h4']),
   dry: tile([6, 6], ['hatch-dark', 'M1.5 1.5h.1M4.5 4.5h.1']),
   slope: tile([5, 5, 45], ['hatch-ink', 'M0 0V5']),
+  'sky-solid': tile([4, 4, 45], ['sky-ink', 'M0 0V4']),
+  'sky-leafy': tile([9, 7], ['sky-leaf', 'M0 3q2.2-3.4 4.4 0M4.6 6.5q2.2-3.4 4.4 0']),
+  'sky-bare': tile([11, 9], ['sky-twig', 'M2.5 9V3M2.5 6l2-2.4M8 5V.5M8 4L6.4 2']),
+  'sky-own': tile([6, 6, 45], ['sky-earth', 'M0 0V6']),
+  'sky-far': tile([9, 3], ['sky-earth', 'M0 1.5h6']),
+  afternoon: tile([4, 4, 45], ['hatch-dark', 'M0 0V4']),
   'cover-mown': tile([7, 6], ['cover-mark', 'M1 5l1-2.4 1 2.4M4.5 2.6l1-2.4 1 2.4']),
   'cover-meadow': tile(
     [14, 11],
