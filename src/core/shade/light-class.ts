@@ -1,7 +1,7 @@
 import type { LightClassName } from './shade.types'
 
 /** Sun of a day as the class looks at it. */
-export interface LightHours {
+interface LightHours {
   /** Hours of direct sun, each counted by the share of light that gets through [h]. */
   readonly sunHours: number
   /** Hours on the clock with nothing in the sun's way [h]. */
@@ -11,7 +11,7 @@ export interface LightHours {
 }
 
 /** One class: it fits where all its limits hold. */
-export interface LightClassRow {
+interface LightClassRow {
   readonly id: LightClassName
   /** Hours of sun above this [h]; any where left out. */
   readonly aboveHours?: number | undefined
