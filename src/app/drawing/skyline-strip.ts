@@ -95,3 +95,26 @@ export function sunLine(strip: SkyStrip, path: readonly SkyPlace[], widthPx: num
   }, [])
   return runs.map(linePath).join('')
 }
+
+/** Words of a path stand so far from it [px], and so far below the top of the strip [°]. */
+const BESIDE_PX = 4
+const BELOW_TOP_DEG = 5
+
+/** Where the name of a path stands: above its noon, or beside it where it leaves the strip, outside the outermost. */
+export function sunLabel(strip: SkyStrip, path: readonly SkyPlace[], outermost: boolean) {
+  const highest = path.reduce<SkyPlace | undefined>(
+    (best, one) => (best && best.altitudeDeg >= one.altitudeDeg ? best : one),
+    undefined,
+  )
+  if (!highest) return undefined
+  const rimDeg = strip.topDeg - BELOW_TOP_DEG
+  if (highest.altitudeDeg < rimDeg) {
+    const { xPx, yPx } = strip.at(highest)
+    return { xPx, yPx: yPx - BESIDE_PX, anchor: 'middle' } as const
+  }
+  const leaves = path.find(({ altitudeDeg }) => altitudeDeg >= rimDeg) ?? highest
+  const { xPx, yPx } = strip.at({ ...leaves, altitudeDeg: rimDeg })
+  return outermost
+    ? ({ xPx: xPx - 2 * BESIDE_PX, yPx, anchor: 'end' } as const)
+    : ({ xPx: xPx + BESIDE_PX, yPx, anchor: 'start' } as const)
+}
