@@ -17,40 +17,51 @@ export interface Even {
  * @returns the same by column and row
  */
 export function evenOver(frame: GridFrame, perEast: number, perNorth: number, atOrigin: number): Even {
-  const eastM = frame.westM + frame.cellM / 2
-  const northM = frame.southM + (frame.rows - 0.5) * frame.cellM
+  const { rows, cellM, westM, southM } = frame
   return {
-    from: atOrigin + perEast * eastM + perNorth * northM,
-    perColumn: perEast * frame.cellM,
-    perRow: -perNorth * frame.cellM,
+    from: atOrigin + perEast * (westM + cellM / 2) + perNorth * (southM + (rows - 0.5) * cellM),
+    perColumn: perEast * cellM,
+    perRow: -perNorth * cellM,
   }
 }
 
 /**
- * A sum of evenly changing numbers.
+ * A multiple of an evenly changing number, and something more.
  *
- * @param constant - what is added throughout [any]
- * @param terms - each number, and how often it counts [1]
- * @returns the sum
+ * @param more - what is added throughout [any]
+ * @param times - how often it counts [1]
+ * @param of - the number
+ * @returns the result
  */
-export function evenSum(constant: number, ...terms: readonly (readonly [times: number, of: Even])[]): Even {
-  const sum = (of: (each: Even) => number) => terms.reduce((all, [times, each]) => all + times * of(each), 0)
-  return {
-    from: constant + sum((each) => each.from),
-    perColumn: sum((each) => each.perColumn),
-    perRow: sum((each) => each.perRow),
-  }
+export function evenTimes(more: number, times: number, of: Even): Even {
+  return { from: more + times * of.from, perColumn: times * of.perColumn, perRow: times * of.perRow }
 }
 
-/** Numbers this little below nothing count as nothing [any]: what meets at a corner leaves no gap to rounding. */
-const SLACK = 1e-9
+/**
+ * A sum of two evenly changing numbers.
+ *
+ * @param one - the one
+ * @param other - the other
+ * @returns the sum
+ */
+export function evenSum(one: Even, other: Even): Even {
+  return {
+    from: one.from + other.from,
+    perColumn: one.perColumn + other.perColumn,
+    perRow: one.perRow + other.perRow,
+  }
+}
 
 /** Cells on which several evenly changing numbers are all 0 or more. */
 export interface Band {
   readonly above: readonly Even[]
-  /** Northings of places between which all of its cells lie [m]. */
-  readonly northsM: readonly number[]
+  /** Northings between which all of them lie [m]. */
+  readonly southM: number
+  readonly northM: number
 }
+
+/** Numbers this little below nothing count as nothing [any]: what meets at a corner leaves no gap to rounding. */
+const SLACK = 1e-9
 
 /**
  * Visits every cell of a band.
@@ -64,11 +75,14 @@ export function walkBand(
   band: Band,
   visit: (row: number, first: number, beyond: number) => void,
 ): void {
-  const [firstRow, lastRow] = rowsBetween(frame, band.northsM)
-  for (let row = firstRow; row <= lastRow; row += 1) {
+  const { above, southM, northM } = band
+  const rowOf = (placeM: number) => frame.rows - 0.5 - (placeM - frame.southM) / frame.cellM
+  const lastRow = Math.min(frame.rows - 1, Math.floor(rowOf(southM) + SLACK))
+  for (let row = Math.max(0, Math.ceil(rowOf(northM) - SLACK)); row <= lastRow; row += 1) {
     let first = 0
     let last = frame.columns - 1
-    for (const { from, perColumn, perRow } of band.above) {
+    for (let at = 0; at < above.length; at += 1) {
+      const { from, perColumn, perRow } = above[at]!
       const here = from + perRow * row + SLACK
       if (perColumn > 0) first = Math.max(first, Math.ceil(-here / perColumn))
       else if (perColumn < 0) last = Math.min(last, Math.floor(-here / perColumn))
@@ -76,14 +90,4 @@ export function walkBand(
     }
     if (first <= last) visit(row, first, last + 1)
   }
-}
-
-function rowsBetween(
-  { rows, southM, cellM }: GridFrame,
-  northsM: readonly number[],
-): readonly [number, number] {
-  const rowOf = (northM: number) => rows - 0.5 - (northM - southM) / cellM
-  const first = Math.ceil(rowOf(Math.max(...northsM)) - SLACK)
-  const last = Math.floor(rowOf(Math.min(...northsM)) + SLACK)
-  return [Math.max(0, first), Math.min(rows - 1, last)]
 }

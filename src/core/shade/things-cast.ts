@@ -1,6 +1,6 @@
 import type { Crown, Screen, ShadingGround } from './shade.types'
-import { evenSum, walkBand } from './things-band'
-import { crownNorthsM, screenNorthsM, seenCrown, seenScreen, type Look } from './things-parts'
+import { evenSum, evenTimes, walkBand } from './things-band'
+import { crownNorths, screenNorths, seenCrown, seenScreen, type Look } from './things-parts'
 
 /** A shadow must stand this high above the ground to count [m], as the ground's own shadow must. */
 const SLACK_M = 1e-9
@@ -31,11 +31,11 @@ export function castScreen(screen: Screen, falling: Falling): void {
   const { part, awayM, topM } = seen
   const { levelM, frame } = ground
   // Level of the shadow's upper edge, a plane through the top of the screen and the sun.
-  const edge = evenSum(-SLACK_M, [1, topM], [-rise, awayM])
+  const edge = evenSum(topM, evenTimes(-SLACK_M, -rise, awayM))
   const lengthM = Math.max(0, Math.max(screen.topFromM, screen.topToM) - lowestM) / rise
   const band = {
-    above: [part, evenSum(1, [-1, part]), awayM, evenSum(-lowestM, [1, edge])],
-    northsM: screenNorthsM(screen, look, lengthM),
+    above: [part, evenTimes(1, -1, part), awayM, evenTimes(-lowestM, 1, edge)],
+    ...screenNorths(screen, look, lengthM),
   }
   walkBand(frame, band, (row, first, beyond) => {
     const start = row * frame.columns
@@ -63,13 +63,13 @@ export function castCrown(crown: Crown, falling: Falling): void {
   const breadth = Math.sqrt(breadth2)
   const band = {
     above: [
-      evenSum(radiusM, [1, asideM]),
-      evenSum(radiusM, [-1, asideM]),
-      evenSum(radiusM, [1, awayM]),
-      evenSum(middleM - lowestM + breadth, [-rise, awayM]),
-      evenSum(highestM - middleM + breadth, [rise, awayM]),
+      evenTimes(radiusM, 1, asideM),
+      evenTimes(radiusM, -1, asideM),
+      evenTimes(radiusM, 1, awayM),
+      evenTimes(middleM - lowestM + breadth, -rise, awayM),
+      evenTimes(highestM - middleM + breadth, rise, awayM),
     ],
-    northsM: crownNorthsM(crown, look, Math.max(0, middleM - lowestM + breadth) / rise),
+    ...crownNorths(crown, look, Math.max(0, middleM - lowestM + breadth) / rise),
   }
   walkBand(frame, band, (row, first, beyond) => {
     const start = row * frame.columns

@@ -73,18 +73,25 @@ export function seenScreen(frame: GridFrame, screen: Screen, look: Look): SeenSc
 /** Farther than any ground lies from a thing [m]. */
 const ENDLESS_M = 1e6
 
+/** Between which northings something lies [m]. */
+export interface Norths {
+  readonly southM: number
+  readonly northM: number
+}
+
 /**
  * Northings between which a screen's shadow lies.
  *
  * @param screen - the screen
  * @param look - direction towards the sun, or looked in
  * @param lengthM - length of the shadow [m], 0 or more
- * @returns northings of its corners [m]
+ * @returns the northings [m]
  */
-export function screenNorthsM(screen: Screen, look: Look, lengthM: number): readonly number[] {
+export function screenNorths(screen: Screen, look: Look, lengthM: number): Norths {
   const backM = look.north * Math.min(lengthM, ENDLESS_M)
-  const { from, to } = screen
-  return [from.northM, to.northM, from.northM - backM, to.northM - backM]
+  const southM = Math.min(screen.from.northM, screen.to.northM)
+  const northM = Math.max(screen.from.northM, screen.to.northM)
+  return { southM: Math.min(southM, southM - backM), northM: Math.max(northM, northM - backM) }
 }
 
 /**
@@ -93,12 +100,15 @@ export function screenNorthsM(screen: Screen, look: Look, lengthM: number): read
  * @param crown - the crown
  * @param look - direction towards the sun, or looked in
  * @param lengthM - plan distance of the shadow's far end from the middle of the crown [m], 0 or more
- * @returns northings that bound it [m]
+ * @returns the northings [m]
  */
-export function crownNorthsM(crown: Crown, look: Look, lengthM: number): readonly number[] {
+export function crownNorths(crown: Crown, look: Look, lengthM: number): Norths {
   const backM = look.north * Math.min(lengthM, ENDLESS_M)
-  const { at, radiusM } = crown
-  return [at.northM + radiusM, at.northM - radiusM, at.northM - backM + radiusM, at.northM - backM - radiusM]
+  const { northM } = crown.at
+  return {
+    southM: Math.min(northM, northM - backM) - crown.radiusM,
+    northM: Math.max(northM, northM - backM) + crown.radiusM,
+  }
 }
 
 /** The middle of a crown as it is met from each cell on looking in one direction. */

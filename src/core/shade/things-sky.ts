@@ -5,7 +5,7 @@ import type { FarPoint, Shading } from './shade.types'
 import { addDirection, skyView } from './sky-view'
 import type { Skylines } from './skylines'
 import { isHard } from './things-parts'
-import { screenRises, type Looking } from './things-rises'
+import { meetScreen, type Looking } from './things-rises'
 import { groundLevels } from './things-shadow'
 import { softSky, type SkyViews } from './things-soft-sky'
 
@@ -33,15 +33,13 @@ export function skyViews(shading: Shading, skylines: Skylines, planes: CellPlane
   const soft = softSky(standing, planes)
   const view = new Float32Array(ground.levelM.length)
   const skyline = new Float32Array(ground.levelM.length)
-  const raise = (cell: number, high: number) => {
-    if (high > skyline[cell]!) skyline[cell] = high
-  }
+  const met = { low: skyline, high: skyline, any: new Uint8Array(skyline.length) }
   for (let at = 0; at < directions; at += 1) {
     const azimuthRad = (2 * Math.PI * at) / directions
     const look = { east: Math.sin(azimuthRad), north: Math.cos(azimuthRad) }
     const looking: Looking = { ground, lowestM, look }
     readSkyline(skylines, at / finer, riseOf(far, (360 * at) / directions), skyline)
-    for (const screen of hard) screenRises(screen, looking, raise)
+    for (const screen of hard) meetScreen(screen, looking, met)
     addDirection(view, planes, skyline, azimuthRad)
     soft.take(looking, skyline)
   }

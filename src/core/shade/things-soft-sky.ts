@@ -31,17 +31,19 @@ export interface SoftSky {
  */
 export function softSky(standing: readonly Standing[], planes: CellPlanes): SoftSky {
   const cells = planes.up.length
-  const layers = softLayers(standing, cells)
+  const met = new Uint8Array(cells)
+  const layers = softLayers(standing, met)
   const { states, stateOf } = leafStates(layers)
   const lost = states.map(() => new Float32Array(cells))
   const thingOf = Int32Array.from(layers, ({ thing }) => standing.indexOf(thing))
   const spans = emptySpans(layers.length)
-  const touched = touchedCells(cells)
   return {
     take(looking, skyline) {
       const { east, north } = looking.look
-      for (const layer of layers) fillLayer(layer, looking, skyline, touched.add)
-      touched.empty((cell) => {
+      for (const layer of layers) fillLayer(layer, looking)
+      for (let cell = 0; cell < cells; cell += 1) {
+        if (met[cell] === 0) continue
+        met[cell] = 0
         const upright = planes.up[cell]!
         const outward = planes.east[cell]! * east + planes.north[cell]! * north
         gather(spans, layers, cell, Math.max(skyline[cell]!, -outward / upright))
@@ -52,31 +54,9 @@ export function softSky(standing: readonly Standing[], planes: CellPlanes): Soft
           for (let state = 0; state < states.length; state += 1)
             lost[state]![cell]! += part * (1 - throughStretch(spans, states[state]!, thingOf, end))
         }
-      })
+      }
     },
     leave: (view, directions) => leftOf(view, directions, lost, stateOf),
-  }
-}
-
-// Keeps each touched cell once.
-function touchedCells(cells: number) {
-  const list = new Int32Array(cells)
-  const isTouched = new Uint8Array(cells)
-  let count = 0
-  return {
-    add: (cell: number): void => {
-      if (isTouched[cell] === 1) return
-      isTouched[cell] = 1
-      list[count] = cell
-      count += 1
-    },
-    empty: (visit: (cell: number) => void): void => {
-      for (let at = 0; at < count; at += 1) {
-        visit(list[at]!)
-        isTouched[list[at]!] = 0
-      }
-      count = 0
-    },
   }
 }
 
