@@ -73,25 +73,27 @@ function runTowards({ frame, byRow, byColumn }: SweptGround, azimuthDeg: number)
   const byColumns = Math.abs(east) >= Math.abs(south)
   const alongCount = byColumns ? frame.columns : frame.rows
   const fromLast = (byColumns ? east : south) > 0
+  const firstPlace = fromLast ? alongCount - 1 : 0
   return {
     levelM: byColumns ? byRow : byColumn,
     alongCount,
     acrossCount: byColumns ? frame.rows : frame.columns,
     outAlong: byColumns ? 1 : frame.columns,
     outAcross: byColumns ? frame.columns : 1,
-    firstPlace: fromLast ? alongCount - 1 : 0,
+    firstPlace,
     placeStep: fromLast ? -1 : 1,
-    ...drifting(alongCount, byColumns ? south / east : east / south),
+    ...drifting(alongCount, byColumns ? south / east : east / south, firstPlace),
     stepM: frame.cellM / Math.max(Math.abs(east), Math.abs(south)),
   }
 }
 
-function drifting(alongCount: number, drift: number): Pick<Run, 'whole' | 'part'> {
+// Lines pass through cell centres at the end that is looked towards, so that a plot turned by a quarter has the same ones.
+function drifting(alongCount: number, drift: number, anchor: number): Pick<Run, 'whole' | 'part'> {
   const perCell = snapped(drift)
   const whole = new Int32Array(alongCount)
   const part = new Float64Array(alongCount)
   for (let along = 0; along < alongCount; along += 1) {
-    const across = snapped(along * perCell)
+    const across = snapped((along - anchor) * perCell)
     whole[along] = Math.floor(across)
     part[along] = across - Math.floor(across)
   }
@@ -110,7 +112,7 @@ function emptyLine({ alongCount, stepM }: Run): SweptLine {
 
 // The stretch along in which a line crosses the grid; lines drift one way only.
 function reach({ whole, alongCount, acrossCount }: Run, start: number): readonly [number, number] {
-  const rising = whole[alongCount - 1]! >= 0
+  const rising = whole[alongCount - 1]! >= whole[0]!
   const inside = (along: number) => start + whole[along]! >= 0
   const beyond = (along: number) => start + whole[along]! >= acrossCount
   return rising
