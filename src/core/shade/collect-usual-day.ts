@@ -53,30 +53,44 @@ export function collectUsualDay(steps: readonly UsualStep[], on: UsualLighting):
     dappled: new Int32Array(0),
     dappledCount: 0,
   }
+  let isMorning = true
   for (const each of steps) {
     const light = lightAt?.(each.step) ?? open
+    const morningPart = partBeforeNoon(each.step)
+    const noonIsPast = isMorning && morningPart < 1
+    if (noonIsPast) sums.morningHours.set(sums.sunHours)
     addDirect(each, planes, light.direct, sums)
+    if (noonIsPast) addPart(sums.morningHours, sums.sunHours, morningPart)
+    isMorning &&= morningPart === 1
     addDappled(each.step, planes, light, sums.dappledHours)
   }
   addSky(steps, on, sums)
   return sums
 }
 
+// Steps come in order of time and one at most has the sun highest in it.
+function partBeforeNoon({ solarHour, hours }: SunStep): number {
+  return Math.min(1, Math.max(0, 0.5 + (12 - solarHour) / hours))
+}
+
+function addPart(onto: Float32Array, of: Float32Array, part: number): void {
+  for (let cell = 0; cell < onto.length; cell += 1) onto[cell]! += part * (of[cell]! - onto[cell]!)
+}
+
 function addDirect(
   { step, directWPerM2 }: UsualStep,
   { east, north, up }: CellPlanes,
   direct: Float32Array,
-  { sunHours, morningHours, beamWhPerM2 }: UsualDayOnCells,
+  { sunHours, beamWhPerM2 }: UsualDayOnCells,
 ): void {
   const { hours, sun } = step
   const directWh = directWPerM2 * hours
-  const morningPart = Math.min(1, Math.max(0, 0.5 + (12 - step.solarHour) / hours))
   for (let cell = 0; cell < direct.length; cell += 1) {
-    const facing = east[cell]! * sun.east + north[cell]! * sun.north + up[cell]! * sun.up
-    const share = facing > 0 ? direct[cell]! : 0
+    const share = direct[cell]!
     if (share === 0) continue
+    const facing = east[cell]! * sun.east + north[cell]! * sun.north + up[cell]! * sun.up
+    if (!(facing > 0)) continue
     sunHours[cell]! += hours * share
-    morningHours[cell]! += hours * share * morningPart
     beamWhPerM2[cell]! += directWh * facing * share
   }
 }
