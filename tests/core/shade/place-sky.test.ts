@@ -28,10 +28,14 @@ describe('placeSky on a real hill', () => {
   })
 
   it('property: at the middle of a cell the eight winds have the skyline that the whole grid has', () => {
-    for (const azimuthDeg of [0, 45, 90, 135, 180, 225, 270, 315]) {
-      const all = horizonOf(ground.frame, ground.levelM, ground.share, azimuthDeg)
-      for (const cell of some)
-        expect(skyOf(cell).groundDeg[azimuthDeg]).toBeCloseTo(Math.max(0, all[cell]!), 4)
+    const winds = [0, 45, 90, 135, 180, 225, 270, 315].map((azimuthDeg) => ({
+      azimuthDeg,
+      all: horizonOf(ground.frame, ground.levelM, ground.share, azimuthDeg),
+    }))
+    for (const cell of some) {
+      const { groundDeg } = skyOf(cell)
+      for (const { azimuthDeg, all } of winds)
+        expect(groundDeg[azimuthDeg]).toBeCloseTo(Math.max(0, all[cell]!), 4)
     }
   })
 
