@@ -174,7 +174,7 @@ describe('the page of far hills', () => {
 })
 
 describe('the sun of twelve months', () => {
-  const twelve = Array.from({ length: 12 }, (_, at) => at + 1)
+  const twelve = Array.from({ length: 12 }, (_, at) => (at + 1) / 2)
 
   it('is told by radiation before sunshine, and by temperature where neither is whole', () => {
     const sunny = after(setColumn(plan, 'sunshineHours', twelve))

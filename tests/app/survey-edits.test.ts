@@ -40,7 +40,7 @@ const levels: LevelsSurvey = {
 }
 const withGround = (ground: Plan['survey']['ground']): Plan => {
   const plan = demoPlan()
-  return { ...plan, survey: { ground, obstacles: [], aboveM: 0 } }
+  return { ...plan, trials: [], survey: { ground, obstacles: [], aboveM: 0 } }
 }
 const plan = withGround(levels)
 const planeAt = ({ northM }: { readonly northM: number }) => 50 + northM / 10

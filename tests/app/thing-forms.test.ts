@@ -37,11 +37,11 @@ const form = (of: Obstacle, offPlot = false) =>
   })
 const labels = (of: Obstacle, offPlot = false) =>
   form(of, offPlot)
-    .findAll('.thing > .rows-form > .field > label')
+    .findAll('.thing-body > .rows-form > .field > label')
     .map((label) => label.text())
 const withThings = (...things: Obstacle[]): Plan => {
   const plan = demoPlan()
-  return { ...plan, survey: { ...plan.survey, obstacles: things } }
+  return { ...plan, trials: [], survey: { ...plan.survey, obstacles: things } }
 }
 function after(outcome: ReturnType<typeof addThing>): Plan {
   if (!outcome.ok) throw new Error(outcome.problems.map(({ what }) => what).join(' '))
@@ -274,7 +274,7 @@ describe('the page of trials', () => {
     await desk.find('#new-trial-way').setValue('heightM')
     await desk.find('form').trigger('submit')
     expect(desk.find('[role=alert]').text()).toContain('No figure is given.')
-    expect(store.plan?.trials).toBeUndefined()
+    expect(store.plan?.trials).toEqual([])
   })
 
   it('with nothing that stands, leads to where things are put down', async () => {

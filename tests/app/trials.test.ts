@@ -39,7 +39,7 @@ const fence: Obstacle = {
 }
 const path: Obstacle = { id: 'path', kind: 'path', name: 'Path', ring: [at(0, 1), at(5, 1)] }
 const before = demoPlan()
-const plan: Plan = { ...before, survey: { ...before.survey, obstacles: [tree, fence, path] } }
+const plan: Plan = { ...before, trials: [], survey: { ...before.survey, obstacles: [tree, fence, path] } }
 
 /** The plan after an edit; it must open again as it is. */
 function after(outcome: ReturnType<typeof addTrial>): Plan {
@@ -164,7 +164,7 @@ describe('trials', () => {
       removeTrial(one, 'trial-9'),
     ])
       expect(refusal(outcome)).toContain('not in the plan')
-    const full = [1, 2, 3, 4, 5, 6].reduce(
+    const full = [2, 3, 4, 5, 6, 7].reduce(
       (now, by) => after(addTrial(now, part('cherry', 'heightM', by))),
       plan,
     )
