@@ -3,6 +3,7 @@ import { cellPlanes, openSky, type CellPlanes } from './cell-planes'
 import type { StepLight } from './collect-usual-day'
 import { castsDirectLight } from './direct-light'
 import { monthOfDay } from './place-light'
+import { requireShading } from './require-shading'
 import type { DayChoice, Shading, ShadingGround, TiltedCells } from './shade.types'
 import { SKY_DIRECTIONS, skylinesAround } from './skylines'
 import { skyViews } from './things-sky'
@@ -24,11 +25,12 @@ export interface DayShading {
  * @param cells - slope and aspect of each cell
  * @param choice - place, air, day and how it is reckoned
  * @returns the cells, the sky they see and what shades them
- * @throws RangeError when the grids do not fit together or a choice is out of range
+ * @throws RangeError when the grids do not fit together, a thing cannot be or a choice is out of range
  */
 export function dayShading(shading: Shading, cells: TiltedCells, choice: DayChoice): DayShading {
   const { ground } = shading
   requireDay(choice)
+  requireShading(shading)
   requireFit(ground, cells)
   const planes = cellPlanes(cells, ground.share)
   const month = monthOfDay(choice.dayOfYear)

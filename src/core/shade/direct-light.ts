@@ -3,6 +3,7 @@ import type { Direction } from '#core/sun'
 import { castShade } from './cast-shade'
 import type { StepLight } from './collect-usual-day'
 import { overFarSkyline } from './far-skyline'
+import { requireShading } from './require-shading'
 import type { Shading } from './shade.types'
 import { sweptGround } from './swept-ground'
 import { thingsShadow } from './things-shadow'
@@ -16,6 +17,7 @@ import { thingsShadow } from './things-shadow'
  * @param month - month, for the leaves
  * @param into - where to write the shares, one per cell [1]; a new array when left out
  * @returns `into`: 0 (none) to 1 (all) [1]; 0 outside the plot, and everywhere with the sun below the horizon
+ * @throws RangeError when a thing or far hills cannot be
  */
 export function directLight(
   shading: Shading,
@@ -23,6 +25,7 @@ export function directLight(
   month: Month,
   into: Float32Array = new Float32Array(shading.ground.levelM.length),
 ): Float32Array {
+  requireShading(shading)
   const { share } = shading.ground
   into.set(castsDirectLight(shading)(sun, month).direct)
   for (let cell = 0; cell < into.length; cell += 1) if (!(share[cell]! > 0)) into[cell] = 0

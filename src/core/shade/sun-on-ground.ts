@@ -12,6 +12,7 @@ import { cellPlanes, openSky, type CellPlanes } from './cell-planes'
 import { collectUsualDay, type StepLight } from './collect-usual-day'
 import { requireFit } from './day-shading'
 import { overFarSkyline } from './far-skyline'
+import { requireShading } from './require-shading'
 import { litOverSkyline, skylinesAround, type Skylines } from './skylines'
 import { thingsShadow } from './things-shadow'
 import { alike, skyViews } from './things-sky'
@@ -33,7 +34,7 @@ export interface YearSky {
  * @param sky - place, air and the usual sky of each month
  * @param skylines - skylines of the ground, where they are already known
  * @returns hours [h], radiation [Wh/m² of slope and day] and share of sky [1], one value per cell; 0 outside the plot
- * @throws RangeError when the grids do not fit together or the site is out of range
+ * @throws RangeError when the grids do not fit together, a thing cannot be or the site is out of range
  * @see Hofierka & Suri 2002, The solar radiation model for Open source GIS; checked by GRASS r.sun
  */
 export function sunOnGround(
@@ -44,6 +45,7 @@ export function sunOnGround(
 ): SunOnGround {
   const { ground, far } = shading
   requireSite(sky.site)
+  requireShading(shading)
   requireFit(ground, cells)
   const planes = cellPlanes(cells, ground.share)
   const castThings = thingsShadow(shading.standing, ground)

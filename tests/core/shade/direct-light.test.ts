@@ -179,6 +179,18 @@ describe('directLight at the edges', () => {
     for (const cell of inside) expect(light[cell]).toBe(0)
   })
 
+  it('refuses things and far hills that cannot be', () => {
+    const of = (shading: Partial<Shading>) => () => lights(shading, 100, 30)
+    expect(of({ standing: [thing({}, 1.2)] })).toThrow(
+      'shade: light through thing [1] must be from 0 to 1, got 1.2',
+    )
+    expect(of({ standing: [thing({ screens: [screen([0, 0], [NaN, 1], 2)] })] })).toThrow(RangeError)
+    expect(of({ standing: [thing({ crowns: [crown([0, 0], 0, 1, 2)] })] })).toThrow('radius of the crown')
+    expect(of({ standing: [thing({ crowns: [crown([0, 0], 1, 3, 2)] })] })).toThrow('top of the crown')
+    expect(of({ far: [{ azimuthDeg: 20, angleDeg: 90 }] })).toThrow('height of far hills [°]')
+    expect(of({ far: [{ azimuthDeg: -20, angleDeg: 9 }] })).toThrow('direction of far hills [°]')
+  })
+
   it('is 0 outside the plot, writes where it is told, and never NaN there', () => {
     const share = level.share.map((_, cell) => (cell % 60 < 30 ? 1 : 0))
     const levelM = level.levelM.map((each, cell) => (cell % 60 < 30 ? each : NaN))
