@@ -6,12 +6,12 @@ export const tolerances = {
   planesOwnSteps: 0.0033,
   /** Two r.sun steps of 0.05 h, one at each end of the day [h]. */
   planesHours: 0.1,
-  /** r.horizon reads heights as 32-bit floats and bends the earth; cardinal directions [°]. */
-  horizonCardinalDeg: 0.01,
-  /** r.horizon towards north-east, where its steps fall on cell centres as ours do [°]. */
-  horizonNorthEastDeg: 0.2,
-  /** r.horizon's steps towards the other diagonals fall on neighbouring cells; mean difference [°]. */
-  horizonDiagonalMeanDeg: 0.04,
+  /** r.horizon's own rule, told again: the rounding of its 32-bit figures as printed [°]. */
+  horizonRuleDeg: 0.0002,
+  /** The same cells on the same line: r.horizon bends the earth by up to 0.003° [°]. */
+  horizonDeg: 0.004,
+  /** Between the winds heights are read between two cells, rays also within them: mean difference on 10 m cells [°]. */
+  horizonBetweenMeanDeg: 0.28,
   /** Same atmosphere, no cast shadows, r.sun steps of 0.1 h: share of each cell's own beam. */
   groundBeam: 0.0015,
   /** The same moments and the same rule of shadows: share of each cell's own figure, and what rounding leaves where the sun only grazes [Wh/m²]. */
