@@ -22,7 +22,10 @@ export function castShade(
 ): Float32Array {
   const azimuthDeg = wholeCircleDeg(toDegrees(Math.atan2(sun.east, sun.north)))
   const sunRise = sun.up / Math.hypot(sun.east, sun.north)
-  const edgeM = sweepGround(swept, azimuthDeg, (line) => edgeAlong(line, sunRise), -Infinity)
+  const edgeM = sweepGround(swept, azimuthDeg, (line) => edgeAlong(line, sunRise), {
+    nothing: -Infinity,
+    areLevels: true,
+  })
   const { levelM } = ground
   for (let cell = 0; cell < edgeM.length; cell += 1)
     edgeM[cell] = edgeM[cell]! > levelM[cell]! + SHADOW_SLACK_M ? 0 : 1

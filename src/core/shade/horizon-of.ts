@@ -41,7 +41,10 @@ export function horizonOf(
  */
 export function skylineTangents(ground: SweptGround, azimuthDeg: number): Float32Array {
   const hull = new Int32Array(Math.max(ground.frame.columns, ground.frame.rows))
-  return sweepGround(ground, azimuthDeg, (line) => lookBack(line, hull), -Infinity)
+  return sweepGround(ground, azimuthDeg, (line) => lookBack(line, hull), {
+    nothing: -Infinity,
+    areLevels: false,
+  })
 }
 
 // Keeps the upper hull of the ground passed so far: the skyline of a place is the hull's end once lower ends are dropped.

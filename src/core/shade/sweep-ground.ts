@@ -14,6 +14,14 @@ export interface SweptLine {
   readonly stepM: number
 }
 
+/** How findings come back to the cells. */
+export interface Brought {
+  /** What a cell gets that no finding reaches. */
+  readonly nothing: number
+  /** Whether findings are levels, which go up and down with the ground where a cell has one line beside it only. */
+  readonly areLevels: boolean
+}
+
 /** A part of a cell nearer than this to a row or column counts as on it [cells]. */
 const ON_A_CELL = 1e-9
 
@@ -42,17 +50,17 @@ interface Run {
  * @param ground - the grid, made ready; cells outside the plot are no ground at all
  * @param azimuthDeg - direction looked towards, clockwise from true north [°]
  * @param visit - fills `found` from `levelM` for one line
- * @param nothing - what a cell gets that no finding reaches [any]
+ * @param brought - how findings come back to the cells
  * @returns one value per cell
  */
 export function sweepGround(
   ground: SweptGround,
   azimuthDeg: number,
   visit: (line: SweptLine) => void,
-  nothing: number,
+  brought: Brought,
 ): Float32Array {
   const run = runTowards(ground, azimuthDeg)
-  const out = new Float32Array(ground.frame.columns * ground.frame.rows).fill(nothing)
+  const out = new Float32Array(ground.frame.columns * ground.frame.rows).fill(brought.nothing)
   let line = emptyLine(run)
   let before = emptyLine(run)
   const ends = [run.whole[0]!, run.whole[run.alongCount - 1]!]
@@ -61,7 +69,7 @@ export function sweepGround(
     const [first, beyond] = reach(run, start)
     gather(run, start, { line, first, beyond })
     visit(line)
-    bringBack(run, start, { found: line.found, before: before.found, first, beyond }, out)
+    bringBack(run, start, { line, before, first, beyond, areLevels: brought.areLevels }, out)
     ;[line, before] = [before, line]
   }
   return out
@@ -153,24 +161,34 @@ function gather(run: Run, start: number, { line, first, beyond }: Gathering): vo
 }
 
 interface Bringing {
-  readonly found: Float64Array
-  /** What was found on the line before this one. */
-  readonly before: Float64Array
+  readonly line: SweptLine
+  /** The line before this one. */
+  readonly before: SweptLine
   readonly first: number
   readonly beyond: number
+  readonly areLevels: boolean
 }
 
-// Every cell lies between its own line and the one before.
+// Every cell lies between its own line and the one before; at the border of the plot only one of them may have a finding.
 function bringBack(run: Run, start: number, from: Bringing, out: Float32Array): void {
   const { outAlong, outAcross, firstPlace, placeStep, whole, part } = run
-  const { found, before, first, beyond } = from
+  const { line, before, first, beyond } = from
   for (let along = first; along < beyond; along += 1) {
     const place = firstPlace + placeStep * along
     const share = part[along]!
-    const own = found[place]!
-    const other = share > 0 ? before[place]! : own
+    const own = line.found[place]!
+    const other = share > 0 ? before.found[place]! : own
     const cell = along * outAlong + (start + whole[along]!) * outAcross
-    if (own > -Infinity) out[cell] = other > -Infinity ? own + share * (other - own) : own
-    else if (other > -Infinity) out[cell] = other
+    if (own > -Infinity && other > -Infinity) out[cell] = own + share * (other - own)
+    else if (own > -Infinity) out[cell] = own + aside(run, start, along, from.areLevels ? line : undefined)
+    else if (other > -Infinity)
+      out[cell] = other + aside(run, start, along, from.areLevels ? before : undefined)
   }
+}
+
+// How much higher a cell lies than the place of a line beside it [m].
+function aside(run: Run, start: number, along: number, line: SweptLine | undefined): number {
+  if (line === undefined) return 0
+  const { levelM, alongCount, firstPlace, placeStep, whole } = run
+  return levelM[along + (start + whole[along]!) * alongCount]! - line.levelM[firstPlace + placeStep * along]!
 }
