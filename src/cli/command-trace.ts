@@ -6,6 +6,7 @@ import type { Findings } from '#plan'
 import type { Arguments } from './arguments'
 import { complainOf, type Console } from './console'
 import { exitCodes, UsageError } from './exit'
+import { offThePlot, placeOf } from './place-option'
 import { assessFile } from './read-plan'
 import { plain } from './text-layout'
 
@@ -18,27 +19,9 @@ export function trace(given: Arguments, console: Console): number {
   const assessed = assessFile(file)
   if (!assessed.ok) return complainOf(assessed.problems, console)
   const traced = tracedAt(assessed.value.findings, at)
-  if (!traced)
-    return complainOf(
-      [
-        {
-          where: '--at',
-          what: `East ${at.eastM}, north ${at.northM} lies off the plot.`,
-          mend: 'Give metres east and north of the plot’s origin, inside the boundary.',
-        },
-      ],
-      console,
-    )
+  if (!traced) return complainOf([offThePlot(at)], console)
   console.print(given.flag('json') ? JSON.stringify(traced, null, 1) : traceText(traced).join('\n'))
   return exitCodes.done
-}
-
-function placeOf(text: string | undefined): PlanPoint | undefined {
-  const [eastM, northM, ...more] = (text ?? '')
-    .split(',')
-    .map((part) => (part.trim() === '' ? NaN : Number(part)))
-  if (eastM === undefined || northM === undefined || more.length > 0) return undefined
-  return Number.isFinite(eastM) && Number.isFinite(northM) ? { eastM, northM } : undefined
 }
 
 type Traced = NonNullable<ReturnType<typeof tracedAt>>

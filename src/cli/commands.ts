@@ -14,6 +14,7 @@ import { schedule } from './command-schedule'
 import { schema } from './command-schema'
 import { sheet } from './command-sheet'
 import { spot } from './command-spot'
+import { sun } from './command-sun'
 import { trace } from './command-trace'
 import type { Console } from './console'
 import { layerOptionNames } from './layer-options'
@@ -47,6 +48,7 @@ export const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
   ['assess', { run: assess, takes: ['json', 'without-layers', 'out'], words: 1 }],
   ['spot', { run: spot, takes: spotOptions, words: 1 }],
   ['layer', { run: layer, takes: ['list', 'out', ...layerOptionNames], words: 2 }],
+  ['sun', { run: sun, takes: ['at', 'date', 'json', 'out'], words: 1 }],
   ['trace', { run: trace, takes: ['at', 'json'], words: 1 }],
   ['contours', { run: contours, takes: ['interval', 'out'], words: 1 }],
   ['report', { run: report, takes: ['out'], words: 1 }],

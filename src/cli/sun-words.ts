@@ -1,5 +1,8 @@
-import { daysInMonth, monthNames, months, type Month } from '#core/units'
+import { daysInMonth, monthNames, months, northernTwin, type Month } from '#core/units'
+import type { ZoneSunBody } from '#io'
+import { counted } from '#report'
 import { clockOf, type ClockSite } from '#plan'
+import { plain } from './text-layout'
 
 const MINUTES_PER_H = 60
 
@@ -32,3 +35,26 @@ export function sunTimeWords(solarHour: number, dayOfYear: number, site: ClockSi
   const clock = clockOf(solarHour, dayOfYear, site, year)
   return `${timeWords(solarHour)} by the sun${clock === undefined ? '' : `, ${clock} by the clock`}`
 }
+
+/** When the sun leaves a place in winter and comes back. */
+export function darkWords({ kind, lastDay, firstDay, days }: ZoneSunBody['dark'], place: string): string {
+  if (kind === 'none') return `${place} has some direct sun on every clear day of the year.`
+  if (lastDay === null || firstDay === null || days === null) return `${place} never has direct sun.`
+  return `${place} has its last sun on ${dateWords(lastDay)} and its first again on ${dateWords(firstDay)}: ${plain(counted(days, 'day'))} without.`
+}
+
+/** Months of midsummer and midwinter. */
+export function seasonEnds(latitudeDeg: number): readonly [Month, Month] {
+  return [northernTwin(JUNE, latitudeDeg), northernTwin(DECEMBER, latitudeDeg)]
+}
+
+/** The months that gardeners steer by: midsummer’s, both equinoxes’ and midwinter’s. */
+export function steeringMonths(latitudeDeg: number): readonly Month[] {
+  const [midsummer, midwinter] = seasonEnds(latitudeDeg)
+  return [midsummer, MARCH, SEPTEMBER, midwinter]
+}
+
+const MARCH: Month = 2
+const JUNE: Month = 5
+const SEPTEMBER: Month = 8
+const DECEMBER: Month = 11

@@ -34,7 +34,8 @@ export function wrapped(text: string, first = ''): readonly string[] {
 export function columns(head: readonly string[], rows: readonly (readonly Cell[])[]): readonly string[] {
   const all: readonly (readonly Cell[])[] = [head, ...rows]
   const widths = head.map((_, at) => Math.max(...all.map((row) => plain(String(row[at] ?? '')).length)))
-  const isFigure = head.map((_, at) => rows.every((row) => /^[−\d]/.test(String(row[at] ?? '0'))))
+  // Times of day read from the left.
+  const isFigure = head.map((_, at) => rows.every((row) => /^[−\d][^:]*$/.test(String(row[at] ?? '0'))))
   return all.map((row) =>
     row
       .map((cell, at) => {

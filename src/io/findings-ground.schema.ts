@@ -81,6 +81,9 @@ const monthClimate = z.strictObject({
   daylightHours: figure('sunrise to sunset', { unit: 'h', decimals: 2, least: 0, most: 24 }),
   extraterrestrialMjPerM2: figure('radiation above the air, level', energy),
   solarMjPerM2: figure('radiation on open level ground', energy),
+  solarFrom: z
+    .enum(['radiation', 'sunshine', 'temperature'])
+    .describe('what of the climate that radiation was reckoned from'),
   clearness: figure('radiation on level ground over that above the air', shares),
   diffuseShare: figure('share of it from the whole sky', shares),
   vapourKPa: figure('vapour pressure', { unit: 'kPa', decimals: 3, least: 0 }),
@@ -108,6 +111,11 @@ const openDay = z.strictObject({
   sunHours: figure('direct sun', { unit: 'h', decimals: 2, least: 0, most: 24 }),
   beamWhPerM2: figure('direct radiation', { unit: 'Wh/m²', decimals: 0, least: 0 }),
   diffuseWhPerM2: figure('radiation from the sky', { unit: 'Wh/m²', decimals: 0, least: 0 }),
+  usualWhPerM2: figure('radiation under the usual sky of the month', {
+    unit: 'Wh/m²',
+    decimals: 0,
+    least: 0,
+  }),
 })
 
 export const openLevelSchema = twelve(openDay).describe('a clear day on open level ground, each month')

@@ -5,6 +5,7 @@ import { findingsSchema } from './findings.schema'
 import { groundOf, valuesOf } from './draw-layer'
 import { cellsOf, layers } from './layers'
 import { shaped } from './shaped'
+import { sunBodies, type SunBodies } from './sun-body'
 
 /**
  * The complete findings as JSON (docs/schema/findings.md): the same plan gives the same bytes.
@@ -16,9 +17,10 @@ import { shaped } from './shaped'
  * @returns the file's text
  */
 export function findingsJson(plan: Plan, findings: Findings, options: { readonly layers: boolean }): string {
+  const sun = sunBodies(findings)
   const body = {
     format: 'lynchet-findings',
-    version: 1,
+    version: 2,
     plan: plan.name,
     surface: findings.surface,
     accuracy: findings.accuracy.from,
@@ -27,9 +29,11 @@ export function findingsJson(plan: Plan, findings: Findings, options: { readonly
     around: findings.around,
     climate: findings.climate,
     openLevel: findings.sun.openLevel,
+    standing: findings.standing,
+    trials: sun.trials,
     soils: findings.soils,
     zonesSuggested: findings.zoning.suggested,
-    zones: findings.zones.map((zone) => zoneBody(zone, findings)),
+    zones: findings.zones.map((zone) => zoneBody(zone, findings, sun)),
     water: findings.water.account,
     care: { ...findings.care, currency: plan.brief.currency },
     cautions: findings.cautions,
@@ -40,7 +44,7 @@ export function findingsJson(plan: Plan, findings: Findings, options: { readonly
   return `${JSON.stringify(whole, null, 1)}\n`
 }
 
-function zoneBody(zone: ZoneFindings, { zoning, water }: Findings) {
+function zoneBody(zone: ZoneFindings, { zoning, water }: Findings, { zones }: SunBodies) {
   return {
     ...zoning.zones.find(({ id }) => id === zone.zoneId),
     ...zone,
@@ -50,6 +54,7 @@ function zoneBody(zone: ZoneFindings, { zoning, water }: Findings) {
       offered: zone.planting.offered.map(verdictBody),
       refused: zone.planting.refused.map(verdictBody),
     },
+    sun: zones.find(({ zoneId }) => zoneId === zone.zoneId)?.sun,
     water: water.units.find(({ id }) => id === zone.zoneId),
   }
 }

@@ -5,6 +5,7 @@ import { slopeErrorSchema } from './findings-accuracy.schema'
 import { coverSchema } from './findings-cover.schema'
 import { figure, twelve } from './figure'
 import { ringSchema, stretchSchema } from './findings-ground.schema'
+import { zoneSunSchema } from './findings-sun.schema'
 
 const source = z.string().describe('key of sources')
 const areas = { unit: 'm²', decimals: 2, least: 0 }
@@ -160,7 +161,6 @@ export const zoneFindingsSchema = z.strictObject({
     lowest: figure('lowest level', { unit: 'm', decimals: 3 }),
   }),
   lengthM: figure('length down the slope', { unit: 'm plan', decimals: 2, least: 0 }),
-  sunHours: twelve(figure('direct sun of a clear day', { unit: 'h', decimals: 2, least: 0, most: 24 })),
   sunRatio: twelve(
     figure('radiation over open level ground, per m² of plan', { unit: 'ratio', decimals: 4 }),
   ),
@@ -168,6 +168,7 @@ export const zoneFindingsSchema = z.strictObject({
     unit: 'ratio',
     decimals: 4,
   }),
+  sun: zoneSunSchema.describe('its direct sun, and what takes it'),
   spans: z.array(stretchSchema).describe('where the section crosses it'),
   handsOn: z
     .array(

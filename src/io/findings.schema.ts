@@ -14,6 +14,7 @@ import {
   surfaceSchema,
 } from './findings-ground.schema'
 import { cautionsSchema } from './findings-cover.schema'
+import { standingSchema, trialFindingsSchema } from './findings-sun.schema'
 import { zoneFindingsSchema } from './findings-zone.schema'
 
 const settlement = z.strictObject({
@@ -50,10 +51,10 @@ export const citationSchema = z.strictObject({
   note: z.string().nullable(),
 })
 
-/** Everything derived from a plan, as JSON. Version 1. */
+/** Everything derived from a plan, as JSON. Version 2. */
 export const findingsSchema = z.strictObject({
   format: z.literal('lynchet-findings'),
-  version: z.literal(1),
+  version: z.literal(2),
   plan: z.string().describe('name of the plan'),
   surface: surfaceSchema,
   accuracy: accuracySchema.describe('what the errors of level and slope were reckoned from'),
@@ -62,6 +63,8 @@ export const findingsSchema = z.strictObject({
   sights: z.array(sightSchema).describe('what each house at the top sees of the slope'),
   climate: climateFindingsSchema,
   openLevel: openLevelSchema,
+  standing: z.array(standingSchema).describe('what stands in the light'),
+  trials: z.array(trialFindingsSchema).describe('what each trial of the plan would bring'),
   soils: z.array(soilFindingsSchema).describe('one to each soil sample, in their order'),
   zonesSuggested: z.boolean().describe('true when the zones were suggested, false when drawn'),
   zones: z.array(zoneFindingsSchema).describe('from the top down'),

@@ -3,6 +3,7 @@ import { z } from 'zod'
 import { findingsSchema } from './findings.schema'
 import { fieldLines, type SchemaNode } from './schema-lines'
 import { spotsSchema } from './spots.schema'
+import { sunSchema } from './sun.schema'
 
 /** A file of docs/schema. */
 export interface SchemaPage {
@@ -37,6 +38,13 @@ const formats: readonly {
     about:
       'What follows from a table of places, as `lynchet spot FILE.csv --json` writes it, with the level book behind every score.',
     schema: spotsSchema,
+  },
+  {
+    file: 'sun',
+    title: 'The sun file',
+    about:
+      'Sun and shade of a plan, as `lynchet sun PLAN --json` writes them: hours of direct sun of every zone, month by month, and what takes them, every trial beside the plan as it is, and the sky from one place where `--at` asks for it. Times are by the sun, 12 when it is highest; energy is per m² of slope.',
+    schema: sunSchema,
   },
 ]
 

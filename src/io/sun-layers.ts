@@ -1,8 +1,8 @@
 import { sunRatios, type DayOnGround } from '#core/shade'
-import { daysInMonth, months, slopeAreaFactor, type Month } from '#core/units'
-import { growingMonths } from '#core/zones'
+import { eachMonth, slopeAreaFactor, type Month } from '#core/units'
 import type { GroundRow, GroundScene, LayerOption, LayerOptions, LayerRow, Scene } from './layer.types'
 import { dayAsked, monthOf } from './plot-light'
+import { seasonOf, seasonShareOf } from './season-share'
 
 /** What may be asked of a layer of one day. */
 const ofDay: readonly LayerOption[] = [
@@ -138,18 +138,13 @@ function monthAsked({ plan }: Scene, options: LayerOptions): Month {
   return monthOf(dayAsked(plan, options))
 }
 
-function seasonShare({ findings: { sun, climate } }: Scene): Float32Array {
-  const season = growingMonths(months.filter((month) => climate[month].growing))
-  const openWh = season.reduce<number>(
-    (sum, month) => sum + daysInMonth[month] * sun.openLevel[month].usualWhPerM2,
-    0,
+function seasonShare({ findings }: Scene): Float32Array {
+  const season = seasonOf(findings)
+  const { usualWhPerM2, skyView } = findings.sun
+  return skyView.map((_, cell) =>
+    seasonShareOf(
+      season,
+      eachMonth((month) => usualWhPerM2[month][cell]!),
+    ),
   )
-  const share = new Float32Array(sun.skyView.length)
-  // A season without any light has as much as open ground.
-  if (openWh === 0) return share.fill(1)
-  for (const month of season)
-    sun.usualWhPerM2[month].forEach((dayWh, cell) => {
-      share[cell]! += (daysInMonth[month] * dayWh) / openWh
-    })
-  return share
 }

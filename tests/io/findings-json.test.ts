@@ -32,10 +32,26 @@ describe.each(demos)('findings of $id', ({ text }) => {
     expect([...new Set(named)].sort()).toEqual(Object.keys(read.sources))
   })
 
+  it('account for every hundredth of an hour of sun, zone by zone and month by month, trials too', () => {
+    const hundredths = (hours: number) => Math.round(hours * 100)
+    const suns = [
+      ...read.zones.map(({ sun }) => sun),
+      ...read.trials.flatMap(({ zones }) => zones.map(({ sun }) => sun)),
+    ]
+    for (const { account, sunHours, morningHours, afternoonHours } of suns)
+      sunHours.forEach((hours, month) => {
+        const taken = account.takers.reduce((sum, taker) => sum + hundredths(taker.hours[month] ?? NaN), 0)
+        expect(hundredths(account.openHours[month] ?? NaN) - taken).toBe(hundredths(hours))
+        expect(hundredths((morningHours[month] ?? NaN) + (afternoonHours[month] ?? NaN))).toBe(
+          hundredths(hours),
+        )
+      })
+  })
+
   it('give the same bytes again, and less without layers', () => {
     const again = assessed(text)
     expect(findingsJson(again.plan, again.findings, { layers: true })).toBe(written)
     const short = findingsSchema.parse(JSON.parse(findingsJson(plan, findings, { layers: false })))
     expect(short).toEqual({ ...read, layers: [], sources: short.sources })
-  })
+  }, 60_000)
 })
