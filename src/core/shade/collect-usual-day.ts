@@ -23,6 +23,16 @@ export interface StepLight {
   readonly dappledCount: number
 }
 
+/**
+ * No direct light anywhere.
+ *
+ * @param cells - number of cells [count]
+ * @returns shares of 0
+ */
+export function darkness(cells: number): StepLight {
+  return { direct: new Float32Array(cells), dappled: new Int32Array(0), dappledCount: 0 }
+}
+
 /** A usual day, one value per cell. */
 export interface UsualDayOnCells extends DayOnGround {
   readonly morningHours: Float32Array

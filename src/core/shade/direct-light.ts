@@ -1,7 +1,7 @@
 import type { Month } from '#core/units'
 import type { Direction } from '#core/sun'
 import { castShade } from './cast-shade'
-import type { StepLight } from './collect-usual-day'
+import { darkness, type StepLight } from './collect-usual-day'
 import { overFarSkyline } from './far-skyline'
 import { requireShading } from './require-shading'
 import type { Shading } from './shade.types'
@@ -42,10 +42,10 @@ export function castsDirectLight(shading: Shading): (sun: Direction, month: Mont
   const { ground, standing, far } = shading
   const swept = sweptGround(ground)
   const castThings = thingsShadow(standing, ground)
-  const dark = new Float32Array(ground.levelM.length)
+  const noLight = darkness(ground.levelM.length)
   return (sun, month) => {
-    const over = overFarSkyline(far, sun)
-    const direct = over ? castShade(ground, sun, swept) : dark
+    if (!overFarSkyline(far, sun)) return noLight
+    const direct = castShade(ground, sun, swept)
     return { direct, ...castThings(sun, month, direct) }
   }
 }

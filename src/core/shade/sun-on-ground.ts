@@ -9,7 +9,7 @@ import {
   type UsualDay,
 } from '#core/sun'
 import { cellPlanes, openSky, type CellPlanes } from './cell-planes'
-import { collectUsualDay, type StepLight } from './collect-usual-day'
+import { collectUsualDay, darkness, type StepLight } from './collect-usual-day'
 import { requireFit } from './day-shading'
 import { overFarSkyline } from './far-skyline'
 import { requireShading } from './require-shading'
@@ -50,12 +50,13 @@ export function sunOnGround(
   const planes = cellPlanes(cells, ground.share)
   const castThings = thingsShadow(shading.standing, ground)
   const direct = new Float32Array(ground.levelM.length)
+  const noLight = darkness(ground.levelM.length)
   return twelveDays(sky, {
     planes,
     views: skyViews(shading, skylines, planes),
     lightAt: ({ sun }, month) => {
-      if (overFarSkyline(far, sun)) litOverSkyline(skylines, sun, direct)
-      else direct.fill(0)
+      if (!overFarSkyline(far, sun)) return noLight
+      litOverSkyline(skylines, sun, direct)
       return { direct, ...castThings(sun, month, direct) }
     },
   })

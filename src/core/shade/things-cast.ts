@@ -1,3 +1,4 @@
+import type { Direction } from '#core/sun'
 import type { Crown, Screen, ShadingGround } from './shade.types'
 import { evenSum, evenTimes, walkBand } from './things-band'
 import { crownNorths, screenNorths, seenCrown, seenScreen, type Look } from './things-parts'
@@ -16,6 +17,23 @@ export interface Falling {
   readonly rise: number
   /** Told of every cell in the shadow; cells outside the plot may be among them. */
   readonly take: (cell: number) => void
+}
+
+/** Least plan part of the sun's direction [1]: nearer to the zenith than 0.2″ it is taken to stand just beside it. */
+const LEAST_LEVEL = 1e-6
+
+/**
+ * The sun as shadows are thrown by it.
+ *
+ * @param sun - its direction
+ * @returns direction in plan towards it, and its rise over plan distance [m/m]
+ */
+export function towardsSun(sun: Direction): Pick<Falling, 'look' | 'rise'> {
+  const level = Math.hypot(sun.east, sun.north)
+  return {
+    look: level > 0 ? { east: sun.east / level, north: sun.north / level } : { east: 0, north: 1 },
+    rise: sun.up / Math.max(level, LEAST_LEVEL),
+  }
 }
 
 /**

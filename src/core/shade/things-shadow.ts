@@ -1,13 +1,10 @@
 import type { Month } from '#core/units'
 import type { Direction } from '#core/sun'
 import type { ShadingGround, Standing } from './shade.types'
-import { castCrown, castScreen } from './things-cast'
-
-/** Least plan part of the sun's direction [1]: nearer to the zenith than 0.2″ it is taken to stand just beside it. */
-const LEAST_LEVEL = 1e-6
+import { castCrown, castScreen, towardsSun } from './things-cast'
 
 /** Cells on which light was left that came through a thing. */
-export interface Dappled {
+interface Dappled {
   /** Indices of cells; the first `dappledCount` count. */
   readonly dappled: Int32Array
   readonly dappledCount: number
@@ -29,13 +26,11 @@ export function thingsShadow(standing: readonly Standing[], ground: ShadingGroun
   const taker = lightTaker(ground.levelM.length)
   return (sun, month, direct) => {
     taker.begin(direct)
-    const level = Math.hypot(sun.east, sun.north)
-    const look = level > 0 ? { east: sun.east / level, north: sun.north / level } : { east: 0, north: 1 }
-    const rise = sun.up / Math.max(level, LEAST_LEVEL)
+    const sunward = towardsSun(sun)
     for (const { through, screens, crowns } of standing) {
       const take = taker.ofThing(through[month])
       if (take === undefined) continue
-      const falling = { ground, ...levels, look, rise, take }
+      const falling = { ground, ...levels, ...sunward, take }
       for (const screen of screens) castScreen(screen, falling)
       for (const crown of crowns) castCrown(crown, falling)
     }

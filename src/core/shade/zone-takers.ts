@@ -3,7 +3,7 @@ import type { Direction } from '#core/sun'
 import { overFarSkyline } from './far-skyline'
 import type { Shading } from './shade.types'
 import { litOverSkyline, type Skylines } from './skylines'
-import { castCrown, castScreen } from './things-cast'
+import { castCrown, castScreen, towardsSun } from './things-cast'
 import { groundLevels } from './things-shadow'
 
 /** Nothing stands between a cell and the sun; or its ground does, where no light comes through. */
@@ -25,9 +25,6 @@ export interface InTheWay {
   readonly through: Float32Array
 }
 
-/** Least plan part of the sun's direction [1]: nearer to the zenith it is taken to stand just beside it. */
-const LEAST_LEVEL = 1e-6
-
 /**
  * Tells who stands between the cells and the sun, as `sunOnGround` reckons it: ground by its skyline, far hills, and each
  * thing that does not let all through. The cell's own tilt is not looked at.
@@ -48,13 +45,11 @@ export function takersOf(shading: Shading, skylines: Skylines): (sun: Direction,
     litOverSkyline(skylines, sun, found.through)
     if (overFarSkyline(far, sun)) found.taker.fill(NOBODY)
     else behindHills(found)
-    const level = Math.hypot(sun.east, sun.north)
-    const look = level > 0 ? { east: sun.east / level, north: sun.north / level } : { east: 0, north: 1 }
-    const rise = sun.up / Math.max(level, LEAST_LEVEL)
+    const sunward = towardsSun(sun)
     standing.forEach((thing, at) => {
       const share = thing.through[month]
       if (share >= 1) return
-      const falling = { ground, ...levels, look, rise, take: taking(FIRST_THING + at, share) }
+      const falling = { ground, ...levels, ...sunward, take: taking(FIRST_THING + at, share) }
       for (const screen of thing.screens) castScreen(screen, falling)
       for (const crown of thing.crowns) castCrown(crown, falling)
     })
