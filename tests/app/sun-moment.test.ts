@@ -4,13 +4,14 @@ import { createPinia, setActivePinia } from 'pinia'
 import { effectScope, nextTick, ref } from 'vue'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { directionTo } from '#core/sun'
+import { dateOf, dayWords, timeWords } from '#report'
 import { litAreas, squaresOf, withoutTurnedAway } from '../../src/app/composables/momentLight'
 import { useSaid } from '../../src/app/composables/useSaid'
 import { useSunMoment } from '../../src/app/composables/useSunMoment'
 import { useSunPlay } from '../../src/app/composables/useSunPlay'
 import { dayMarks, monthMarks } from '../../src/app/drawing/moment-marks'
-import { darkWords, spellsOf } from '../../src/app/drawing/place-words'
-import { dateOf, dayOf, dayWords, hourWords, monthsOn, namedDays } from '../../src/app/drawing/year-days'
+import { darkWords } from '../../src/app/drawing/dark-words'
+import { dayOf, monthsOn, namedDays } from '../../src/app/drawing/year-days'
 import LightSlider from '../../src/app/components/sun/LightSlider.vue'
 import MomentControls from '../../src/app/components/sun/MomentControls.vue'
 import { useSheetStore } from '../../src/app/stores/sheet'
@@ -45,7 +46,7 @@ describe('days of the year', () => {
   })
 
   it('hours are told in hours and minutes', () => {
-    expect([6, 14.3333, 23.9999].map(hourWords)).toEqual(['06:00', '14:20', '24:00'])
+    expect([6, 14.3333, 23.9999].map(timeWords)).toEqual(['06:00', '14:20', '24:00'])
   })
 
   it('marks stand where months begin and at every third hour', () => {
@@ -331,17 +332,6 @@ describe('the sliders', () => {
 })
 
 describe('a place in words', () => {
-  it('spells are told by sun and clock, with what comes through', () => {
-    const spells = [
-      { fromH: 6.25, toH: 9, through: 1 },
-      { fromH: 14, toH: 15.5, through: 0.45 },
-    ]
-    expect(spellsOf({ dayOfYear: 100, spells, sunHours: 3 }, (hour) => hourWords(hour + 1))).toEqual([
-      { bySun: '06:15 to 09:00', byClock: '07:15 to 10:00', light: 'full sun' },
-      { bySun: '14:00 to 15:30', byClock: '15:00 to 16:30', light: '45 % comes through' },
-    ])
-  })
-
   it('winter darkness is told by its last and first day', () => {
     expect(darkWords({ kind: 'spell', lastDay: 309, firstDay: 37, days: 92 })).toBe(
       'The sun leaves after 5 November and is back on 6 February: 92\u00A0days without direct sun.',

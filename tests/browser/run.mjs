@@ -4,6 +4,7 @@ import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { axeFaults, newPage, openSite, overflowPx, root, settled } from './site.mjs'
 import { startTests } from './starts.mjs'
+import { sunTests } from './sun.mjs'
 import { surveyTests } from './survey.mjs'
 
 if (!existsSync(join(root, 'dist/index.html'))) {
@@ -378,7 +379,7 @@ test('with no network the app opens again and answers', async (site) => {
   assert.match(await page.locator('.answer .says').innerText(), /rain a year/)
 })
 
-tests.push(...startTests, ...surveyTests)
+tests.push(...startTests, ...surveyTests, ...sunTests)
 
 const site = await openSite()
 let [passed, failed] = [0, 0]

@@ -2,9 +2,9 @@ import { computed, watch } from 'vue'
 import { representativeDays } from '#core/sun'
 import { sunArc } from '#core/shade'
 import { windName } from '#core/units'
+import { dateOf, dayWords, timeWords } from '#report'
 import type { Plan } from '#plan'
 import type { Month } from '#core/units'
-import { dateOf, dayWords, hourWords } from '../drawing/year-days'
 import { useSheetStore } from '../stores/sheet'
 import { useSunMomentStore } from '../stores/sun-moment'
 import { placeClock } from './placeClock'
@@ -41,7 +41,7 @@ export function useSunMoment(plan: () => Plan) {
   const byClock = (hourBySun: number) => clock.value.at(hourBySun, store.dayOfYear)
   const timeText = computed(() => {
     const clockText = byClock(hour.value)
-    return `${hourWords(hour.value)} by the sun${clockText ? `, ${clockText} by the clock` : ''}`
+    return `${timeWords(hour.value)} by the sun${clockText ? `, ${clockText} by the clock` : ''}`
   })
   const sunText = computed(() => {
     if (!spanH.value) return `The sun does not rise on ${dayText.value}.`

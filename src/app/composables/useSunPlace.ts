@@ -1,10 +1,11 @@
 import { computed } from 'vue'
 import type { PlanPoint } from '#core/geometry'
-import { darkSpell, placeDay, placeSky } from '#core/shade'
+import { darkSpell, lightClassOf, placeDay, placeSky, type PlaceDay } from '#core/shade'
 import { shadingOf, type Findings, type Plan } from '#plan'
 import { namedDays } from '../drawing/year-days'
 import { useSheetStore } from '../stores/sheet'
 import { useSunMomentStore } from '../stores/sun-moment'
+import { useTables } from '../stores/tables'
 
 /** A place on the line of the section [m from the top edge]. */
 export function placeOnSection({ terrain }: Findings, atM: number): PlanPoint | undefined {
@@ -22,17 +23,21 @@ export function placeOnSection({ terrain }: Findings, atM: number): PlanPoint | 
 export function useSunPlace(plan: () => Plan, findings: () => Findings) {
   const store = useSunMomentStore()
   const sheet = useSheetStore()
+  const { lightClasses } = useTables().shade
   const latitudeDeg = computed(() => plan().site.latitudeDeg)
 
   const shading = computed(() => shadingOf(plan(), findings()))
   const sky = computed(() => store.place && placeSky(shading.value, findings().terrain, store.place))
   const day = computed(() => sky.value && placeDay(sky.value, latitudeDeg.value, store.dayOfYear))
-  const seasons = computed(() =>
-    namedDays(latitudeDeg.value).map((named) => ({
-      ...named,
-      sunHours: sky.value ? placeDay(sky.value, latitudeDeg.value, named.dayOfYear).sunHours : 0,
-    })),
-  )
+  const lightClass = computed(() => {
+    const midsummer = namedDays(latitudeDeg.value)[0]
+    if (!sky.value || !midsummer) return undefined
+    const id = lightClassOf(
+      lightHours(placeDay(sky.value, latitudeDeg.value, midsummer.dayOfYear)),
+      lightClasses,
+    )
+    return lightClasses.find((row) => row.id === id)
+  })
   const dark = computed(() => sky.value && darkSpell(sky.value, latitudeDeg.value))
 
   /** Looks at the sky where the rod stands. */
@@ -46,5 +51,20 @@ export function useSunPlace(plan: () => Plan, findings: () => Findings) {
     store.place = findings().zoneSun[at]?.middle
   }
 
-  return { store, sky, day, seasons, dark, toRod, toMiddle }
+  return { store, sky, day, lightClass, dark, toRod, toMiddle }
+}
+
+/** Light counts from a tenth of it up, as the class of a zone counts it, 0 to 1; without anything before it, it is clear. */
+const LEAST_LIGHT = 0.1
+const CLEAR_LIGHT = 0.995
+
+/** Hours of a day in full sun and through leaves. */
+function lightHours({ spells, sunHours }: PlaceDay) {
+  const hours = (of: (through: number) => boolean) =>
+    spells.filter(({ through }) => of(through)).reduce((sum, { fromH, toH }) => sum + toH - fromH, 0)
+  return {
+    sunHours,
+    clearHours: hours((through) => through >= CLEAR_LIGHT),
+    leafyHours: hours((through) => through >= LEAST_LIGHT && through < CLEAR_LIGHT),
+  }
 }

@@ -1,4 +1,5 @@
-import { daysInMonth, monthNames, months, type Month } from '#core/units'
+import { daysInMonth, months, type Month } from '#core/units'
+import { dateOf } from '#report'
 
 /** Days of a year that is no leap year [d]. */
 export const YEAR_DAYS = 365
@@ -24,16 +25,6 @@ export function namedDays(latitudeDeg: number): NamedDay[] {
   ]
 }
 
-/** Month and day of the month of a day of the year. */
-export function dateOf(dayOfYear: number): { readonly month: Month; readonly day: number } {
-  let day = dayOfYear
-  for (const month of months) {
-    if (day <= daysInMonth[month]) return { month, day }
-    day -= daysInMonth[month]
-  }
-  return { month: 11, day: daysInMonth[11] }
-}
-
 /** Day of the year of a date; a day that the month has not is its last. */
 export const dayOf = (month: Month, day: number): number =>
   months.slice(0, month).reduce<number>((sum, before) => sum + daysInMonth[before], 0) +
@@ -45,16 +36,4 @@ export function monthsOn(dayOfYear: number, by: number): number {
   const to = months[month + by]
   if (to !== undefined) return dayOf(to, day)
   return by < 0 ? 1 : YEAR_DAYS
-}
-
-/** A day in words: "21 June". */
-export function dayWords(dayOfYear: number): string {
-  const { month, day } = dateOf(dayOfYear)
-  return `${day} ${monthNames[month]}`
-}
-
-/** A time of the day: "06:20". */
-export function hourWords(hour: number): string {
-  const minutes = Math.round(hour * 60)
-  return [Math.floor(minutes / 60), minutes % 60].map((part) => String(part).padStart(2, '0')).join(':')
 }

@@ -1,9 +1,9 @@
 import type { PlanPoint } from '#core/geometry'
 import { representativeDays } from '#core/sun'
 import type { Month } from '#core/units'
+import { dateOf } from '#report'
 import { defineStore } from 'pinia'
 import { ref, shallowRef } from 'vue'
-import { dateOf } from '../drawing/year-days'
 import { useSheetStore } from './sheet'
 
 /** Time that is shown to begin with [h by the sun]: shadows are long enough to tell apart. */
