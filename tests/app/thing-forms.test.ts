@@ -301,9 +301,9 @@ describe('what a trial brings', () => {
 
   it('is said of the zones that it changes, and nothing is made of nothing', () => {
     expect(bringsWords(findings, 't', 52)).toBe(
-      'At midsummer A, Bank, has 5.5 h of direct sun on a clear day instead of 4.0 h.',
+      'Direct sun on a clear day at midsummer: A (Bank) from 4.0 to 5.5 h.',
     )
-    expect(bringsWords(findings, 't', -38)).toMatch(/^At midwinter A, Bank/)
+    expect(bringsWords(findings, 't', -38)).toMatch(/at midwinter: A \(Bank\)/)
     expect(bringsWords(findings, 'other', 52)).toBe('Being worked out.')
     const same = { ...findings, trials: [{ trialId: 't', zoneSun: findings.zoneSun }] } as unknown as Findings
     expect(bringsWords(same, 't', 52)).toMatch(/^No zone gains or loses/)

@@ -1,8 +1,6 @@
 import { northernTwin, type Month } from '#core/units'
 import type { Findings } from '#plan'
 
-/** Less than this is no change worth naming [h a day]; own judgement. */
-const LEAST_H = 0.05
 /** Zones named at most. */
 const MOST_ZONES = 3
 const MIDSUMMER: Month = 5
@@ -13,9 +11,11 @@ export function bringsWords(findings: Findings, trialId: string, latitudeDeg: nu
   const trial = findings.trials.find((each) => each.trialId === trialId)
   if (!trial) return 'Being worked out.'
   const at = (month: Month) => gainsIn(findings, trial, northernTwin(month, latitudeDeg))
-  const words = [sayGains('At midsummer', at(MIDSUMMER)), sayGains('At midwinter', at(MIDWINTER))]
+  const words = [sayGains('at midsummer', at(MIDSUMMER)), sayGains('at midwinter', at(MIDWINTER))]
   const said = words.filter((each) => each !== '')
-  return said.length > 0 ? said.join(' ') : 'No zone gains or loses direct sun, at midsummer or midwinter.'
+  return said.length > 0
+    ? `Direct sun on a clear day ${said.join('. And ')}.`
+    : 'No zone gains or loses direct sun, at midsummer or midwinter.'
 }
 
 interface Gain {
@@ -27,22 +27,21 @@ interface Gain {
 function gainsIn(findings: Findings, trial: Findings['trials'][number], month: Month): Gain[] {
   return findings.zoning.zones
     .map(({ letter, name }, at) => ({
-      zone: `${letter}, ${name}`,
+      zone: `${letter} (${name})`,
       fromH: findings.zoneSun[at]?.sunHours[month] ?? 0,
       toH: trial.zoneSun[at]?.sunHours[month] ?? 0,
     }))
-    .filter(({ fromH, toH }) => Math.abs(toH - fromH) >= LEAST_H)
+    .filter(({ fromH, toH }) => hours(fromH) !== hours(toH))
     .sort((one, other) => Math.abs(other.toH - other.fromH) - Math.abs(one.toH - one.fromH))
 }
+
+const hours = (h: number) => h.toFixed(1)
 
 function sayGains(when: string, gains: readonly Gain[]): string {
   if (gains.length === 0) return ''
   const said = gains
     .slice(0, MOST_ZONES)
-    .map(
-      ({ zone, fromH, toH }) =>
-        `${zone}, has ${toH.toFixed(1)} h of direct sun on a clear day instead of ${fromH.toFixed(1)} h`,
-    )
+    .map(({ zone, fromH, toH }) => `${zone} from ${hours(fromH)} to ${hours(toH)} h`)
   const more = gains.length - said.length
-  return `${when} ${said.join('; ')}${more > 0 ? `; and ${more} more ${more === 1 ? 'zone changes' : 'zones change'}` : ''}.`
+  return `${when}: ${said.join('; ')}${more > 0 ? `; and ${more} more` : ''}`
 }
