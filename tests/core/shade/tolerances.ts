@@ -18,8 +18,12 @@ export const tolerances = {
   rsunDay: { share: 0.0001, whPerM2: 0.01 },
   /** Share of cells whose lit or shaded state may differ: we read between cells, r.sun the nearest one. */
   shadedCells: 0.016,
-  /** Share of sky against SAGA, which looks in 16 directions from slopes of another method; mean difference. */
-  skyView: 0.005,
+  /** The integral over the same skylines and slopes: half of SAGA's last printed digit, and a little. */
+  skyFormula: 0.00006,
+  /** The same with the sky ending at the cell's own plane. */
+  skyView: 0.01,
+  /** Our slopes after Horn and our skylines, read between cells: mean difference. */
+  skyOwnMean: 0.004,
   /** Share of sky past things by exact solutions: a thing's edge is looked for every 3.75° around. */
   thingsSky: 0.005,
 } as const
