@@ -14,9 +14,13 @@ import {
   type ScoreName,
   type ScoreRule,
 } from '#core/scores'
+import { lightClassOf as shadeLightClass } from '#core/shade'
 import { booksOut } from '#core/units'
+import { loadTables } from '#io'
 import { describe, expect, it } from 'vitest'
 import { middling, randomFacts, rules, tables } from './score-tables'
+
+const { lightClasses } = loadTables().shade
 
 const everyRule = scoreNames.flatMap((name) => rules[name].map((rule) => [name, rule.id, rule] as const))
 const scoreOf = (name: ScoreName, change: Partial<ScoreFacts> = {}, facts: ScoreFacts = middling) =>
@@ -154,6 +158,37 @@ function amountOf(name: ScoreName, id: string, facts: ScoreFacts): number {
   return scoreOf(name, {}, facts).account.lines.find((line) => line.id === id)?.amount ?? 0
 }
 
+describe('classes of sun', () => {
+  /** Score classes that each light class may have; dappled shade is told by leaves, not by hours. */
+  const allowed: Readonly<Record<string, readonly string[]>> = {
+    'full sun': ['full sun'],
+    'part shade': ['part shade', 'mostly sunny'],
+    shade: ['shade'],
+    'deep shade': ['deep shade'],
+  }
+
+  it.each([
+    [0, 'deep shade'],
+    [1, 'deep shade'],
+    [1.1, 'shade'],
+    [2.5, 'shade'],
+    [3, 'shade'],
+    [3.1, 'part shade'],
+    [6, 'part shade'],
+    [6.1, 'full sun'],
+    [12, 'full sun'],
+  ])('common practice, no source: %s h of sun at midsummer is %s, in both tables', (hours, name) => {
+    const id = shadeLightClass({ sunHours: hours, clearHours: hours, leafyHours: 0 }, lightClasses)
+    expect(lightClasses.find((row) => row.id === id)?.name).toBe(name)
+    // However strong the season and however bright the winter.
+    for (const seasonSunRatio of [0, 1.4])
+      for (const midwinterSunHours of [0, 8]) {
+        const sun = scoreOf('sun', { midsummerSunHours: hours, seasonSunRatio, midwinterSunHours })
+        expect(allowed[name]).toContain(sun.class)
+      }
+  })
+})
+
 describe('common practice, no source: what must hold for all soils and climates', () => {
   const sets = randomFacts(400, 3)
   const grows = (
@@ -260,7 +295,7 @@ describe('common practice, no source: places everybody knows', () => {
     ['a blanket bog is soaked', 'wetness', bog, 'soaked'],
     ['more than 6 h of midsummer sun is full sun', 'sun', { midsummerSunHours: 6.1 }, 'full sun'],
     ['6 h and less is not', 'sun', { midsummerSunHours: 6 }, 'mostly sunny'],
-    ['3 h is part shade', 'sun', { midsummerSunHours: 3 }, 'part shade'],
+    ['3.5 h is part shade', 'sun', { midsummerSunHours: 3.5 }, 'part shade'],
     ['1.5 h is shade', 'sun', { midsummerSunHours: 1.5 }, 'shade'],
     ['half an hour is deep shade', 'sun', { midsummerSunHours: 0.5, midwinterSunHours: 0 }, 'deep shade'],
     [
