@@ -56,8 +56,10 @@ export function sightBlocks({ survey }: Pick<Plan, 'survey'>): readonly SightBlo
 const isHouseOutline = ({ kind, ring }: Obstacle): boolean => kind === 'house' && ring.length >= LEAST_CORNERS
 
 /** Kinds of things that one cannot look through. */
-const opaque: readonly Obstacle['kind'][] = ['house', 'wall', 'fence', 'hedge']
+const opaque: readonly Obstacle['kind'][] = ['house', 'building', 'wall', 'fence', 'hedge']
 
 function sightBlock({ kind, name, ring, heightM }: Obstacle): SightBlock[] {
-  return opaque.includes(kind) ? [{ name, isHouse: kind === 'house', ring, heightM }] : []
+  return opaque.includes(kind)
+    ? [{ name, isHouse: kind === 'house' || kind === 'building', ring, heightM }]
+    : []
 }

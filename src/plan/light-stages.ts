@@ -52,9 +52,9 @@ function trialOf(plan: Plan, ground: Zoned, means: Means, planned: Trial): Trial
   const { surface, terrain, sky, skylines, zoning, sun } = ground
   const { latitudeDeg } = plan.site
   const name = (part: string) => `${trialName(planned.id)}${part}`
-  const trial = memory.keep(name('plan'), planned)
+  const changes = memory.keep(name('changes'), planned.changes)
   const { obstacles, skyline } = plan.survey
-  const things = memory.run(name('things'), [obstacles, trial], () => trialThings(obstacles, trial.changes))
+  const things = memory.run(name('things'), [obstacles, changes], () => trialThings(obstacles, changes))
   const standing = standingAt(plan, surface, things, { ...means, name: name('standing') })
   const sunInputs = [surface, terrain, standing, skyline, sky]
   const makeSun = () => sunOnGround(shadingOf(plan, { surface, standing }), terrain, sky, skylines)
@@ -68,9 +68,9 @@ function trialOf(plan: Plan, ground: Zoned, means: Means, planned: Trial): Trial
     }
   })
   return {
-    trialId: trial.id,
-    name: trial.name,
-    changes: trialWords(obstacles, trial, tables.shade),
+    trialId: planned.id,
+    name: planned.name,
+    changes: trialWords(obstacles, planned, tables.shade),
     ...light,
   }
 }

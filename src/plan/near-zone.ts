@@ -7,9 +7,13 @@ const TREE_REACH_M = 8
 /** Digging this near to a pipe or cable may hit it [m]; own judgement, lines are seldom where the drawing has them. */
 const DIGGING_REACH_M = 2
 
-/** Whether a house stands within a tree's reach of the zone. */
+/** Whether a house or another building stands within a tree's reach of the zone. */
 export function houseNear(zone: ZoneFacts, obstacles: readonly Obstacle[]): boolean {
-  return obstacles.some((obstacle) => obstacle.kind === 'house' && isNear(obstacle, zone.ring, TREE_REACH_M))
+  return obstacles.some(
+    (obstacle) =>
+      (obstacle.kind === 'house' || obstacle.kind === 'building') &&
+      isNear(obstacle, zone.ring, TREE_REACH_M),
+  )
 }
 
 /** Whether pipes, cables or drains lie in the zone or beside it. */
@@ -22,7 +26,7 @@ export function servicesNear(zone: ZoneFacts, obstacles: readonly Obstacle[]): b
 }
 
 /** Things that are outlined; all others are lines or single points. */
-const outlined: readonly Obstacle['kind'][] = ['house', 'paving']
+const outlined: readonly Obstacle['kind'][] = ['house', 'building', 'paving']
 
 function isNear({ kind, ring }: Obstacle, zone: Ring, reachM: number): boolean {
   const shape = outlined.includes(kind) ? closed(ring) : ring

@@ -51,7 +51,13 @@ export function* plotStages(
   return {
     ...found,
     cautions: cautionsOf(zones),
-    toSettle: toSettle({ plan, ...found, tables: tables.care.cover, survey: tables.survey }),
+    toSettle: toSettle({
+      plan,
+      ...found,
+      tables: tables.care.cover,
+      survey: tables.survey,
+      shade: tables.shade,
+    }),
   }
 }
 

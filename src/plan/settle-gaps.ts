@@ -11,9 +11,18 @@ import type { Plan } from './plan.schema'
  * @returns one entry for each thing not said yet
  */
 export function gapsOf(plan: Plan, tables: CoverTables): readonly Settlement[] {
-  const rows = gapRows
+  return [
+    ...asked(gapRows, plan),
+    ...unreadPlates(plan, tables),
+    ...soilDoubts(plan),
+    ...asked(lastRows, plan),
+  ]
+}
+
+function asked(rows: readonly Gap[], plan: Plan): Settlement[] {
+  return rows
     .filter(({ open }) => open(plan))
-    .map(({ id, what, mend }): Settlement => ({
+    .map(({ id, what, mend }) => ({
       id,
       kind: 'gap',
       what: typeof what === 'string' ? what : what(plan),
@@ -22,7 +31,6 @@ export function gapsOf(plan: Plan, tables: CoverTables): readonly Settlement[] {
       atM: undefined,
       source: 'own-judgement',
     }))
-  return [...rows, ...unreadPlates(plan, tables), ...soilDoubts(plan)]
 }
 
 /** Machines whose slope limit stands on a plate that nobody has read yet; hand tools have none. */
@@ -107,5 +115,19 @@ const gapRows: readonly Gap[] = [
       !plan.survey.obstacles.some(({ kind }) => kind === 'downpipe'),
     what: 'Where does the roof water go?',
     mend: 'Mark the downpipes. Water let out on a bank washes it away.',
+  },
+]
+
+/** What would better the findings least. */
+const lastRows: readonly Gap[] = [
+  {
+    id: 'climate-sun',
+    open: ({ climate }) =>
+      climate.from === 'typed' &&
+      climate.months.every(
+        ({ solarMjPerM2, sunshineHours }) => solarMjPerM2 === undefined && sunshineHours === undefined,
+      ),
+    what: 'How sunny the months are is told by their temperatures alone: up to a quarter too sunny on cloudy coasts.',
+    mend: 'Type in mean radiation or hours of sunshine from your weather service.',
   },
 ]

@@ -1,9 +1,13 @@
 import type { Accuracy } from '#core/accuracy'
 import type { SurveyTables } from '#core/booking'
 import type { CareYear } from '#core/care'
+import type { MonthClimate } from '#core/climate'
 import type { Caution, CoverKind, CoverTables } from '#core/cover'
 import { workLimit } from '#core/cover'
+import type { ShadeTables } from '#core/shade'
+import type { Surface } from '#core/survey'
 import type { Around, Terrain } from '#core/terrain'
+import type { Twelve } from '#core/units'
 import type { Zoning } from '#core/zones'
 import type { Settlement, ZoneFindings } from './findings.types'
 import type { Plan } from './plan.schema'
@@ -13,11 +17,14 @@ import { settleAround } from './settle-around'
 import { missedSections, type FurtherSection } from './further-sections'
 import { changedSinceBooked } from './settle-books'
 import { gapsOf } from './settle-gaps'
+import { lightGaps } from './settle-light'
 
 /** What the list of things to settle is drawn from. */
 export interface ToJudge {
   readonly plan: Plan
+  readonly surface: Surface
   readonly terrain: Terrain
+  readonly climate: Twelve<MonthClimate>
   readonly accuracy: Accuracy
   readonly around: Around
   readonly sections: readonly FurtherSection[]
@@ -26,6 +33,7 @@ export interface ToJudge {
   readonly care: CareYear
   readonly tables: CoverTables
   readonly survey: SurveyTables
+  readonly shade: ShadeTables
 }
 
 /** Dangers first, then clashes, then gaps, each with its place and how to mend it. */
@@ -43,6 +51,7 @@ export function toSettle(judged: ToJudge): readonly Settlement[] {
     ...emptyMixes(judged),
     ...closeCalls(judged).filter(({ kind }) => kind === 'gap'),
     ...around.filter(({ kind }) => kind === 'gap'),
+    ...lightGaps(judged, judged.shade),
     ...accuracyGaps(judged.plan, judged.accuracy),
     ...missedSections(judged.plan, judged.sections),
     ...changedSinceBooked(judged.plan, judged.survey),
