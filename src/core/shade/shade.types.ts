@@ -93,7 +93,7 @@ export interface SunOnGround {
   readonly dappledHours: Twelve<Float32Array>
   /** Radiation under the usual sky of the month: direct, from the sky and reflected [Wh/m² of slope and day]. */
   readonly usualWhPerM2: Twelve<Float32Array>
-  /** Share of the sky that the cell sees, weighted by the cosine to its own plane, 0 to 1. */
+  /** Share of the sky that the cell sees, weighted by the cosine to its own plane, mean of the twelve months' leaves, 0 to 1. */
   readonly skyView: Float32Array
   /** The same days on open level ground at this latitude. */
   readonly openLevel: Twelve<OpenLevelDay>

@@ -40,7 +40,7 @@ export function addDirection(
     const outward = east[cell]! * towardsEast + north[cell]! * towardsNorth
     // The plane itself rises by -outward / upright in this direction.
     const rise = Math.max(0, skyline[cell]!, -outward / upright)
-    view[cell]! += skyAbove(rise, upright, outward)
+    view[cell]! += rise === 0 ? upright + (outward * Math.PI) / 2 : skyAbove(rise, upright, outward)
   }
 }
 

@@ -47,6 +47,11 @@ export function addSpan(spans: Spans, layer: number, low: number, high: number):
  * @returns how many ends there are [count]
  */
 export function cutSpans(spans: Spans): number {
+  if (spans.count === 1) {
+    spans.ends[0] = spans.low[0]!
+    spans.ends[1] = spans.high[0]!
+    return 2
+  }
   let count = 0
   for (let at = 0; at < spans.count; at += 1) {
     count = sortedIn(spans.ends, count, spans.low[at]!)
@@ -81,6 +86,7 @@ export function throughStretch(
   thingOf: Int32Array,
   end: number,
 ): number {
+  if (spans.count === 1) return through[spans.layer[0]!]!
   const low = spans.ends[end - 1]!
   const high = spans.ends[end]!
   let share = 1

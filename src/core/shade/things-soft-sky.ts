@@ -48,11 +48,12 @@ export function softSky(standing: readonly Standing[], planes: CellPlanes): Soft
         const outward = planes.east[cell]! * east + planes.north[cell]! * north
         gather(spans, layers, cell, Math.max(skyline[cell]!, -outward / upright))
         const ends = upright > 0 ? cutSpans(spans) : 0
+        let above = ends > 0 ? skyAbove(spans.ends[0]!, upright, outward) : 0
         for (let end = 1; end < ends; end += 1) {
-          const part =
-            skyAbove(spans.ends[end - 1]!, upright, outward) - skyAbove(spans.ends[end]!, upright, outward)
+          const below = above
+          above = skyAbove(spans.ends[end]!, upright, outward)
           for (let state = 0; state < states.length; state += 1)
-            lost[state]![cell]! += part * (1 - throughStretch(spans, states[state]!, thingOf, end))
+            lost[state]![cell]! += (below - above) * (1 - throughStretch(spans, states[state]!, thingOf, end))
         }
       }
     },
