@@ -84,6 +84,28 @@ describe('sunEvents', () => {
     expect(sunEvents(new Date('2026-12-21T12:00:00Z'), 50, 25).allDay).toBeUndefined()
   })
 
+  it('NREL SPA example (Reda & Andreas 2008, table A5.1): rise 13:12:43, transit 18:46:05, set 00:20:19 the evening before', () => {
+    const eventsOf = (day: string) =>
+      sunEvents(new Date(`${day}T19:00:00Z`), golden.latitudeDeg, golden.longitudeDeg)
+    const { sunrise, noon } = eventsOf('2003-10-17')
+    expect(secondsApart(sunrise, '2003-10-17T13:12:43Z')).toBeLessThan(tolerances.riseAgainstSpaS)
+    expect(secondsApart(noon, '2003-10-17T18:46:05Z')).toBeLessThan(tolerances.riseAgainstSpaS)
+    const { sunset } = eventsOf('2003-10-16')
+    expect(secondsApart(sunset, '2003-10-17T00:20:19Z')).toBeLessThan(tolerances.riseAgainstSpaS)
+  })
+
+  it('Meeus, Astronomical Algorithms, example 28.a: the sun is 13 min 42.6 s before the clock on 13 October 1992', () => {
+    const { noon } = sunEvents(new Date('1992-10-13T12:00:00Z'), 0, 0)
+    expect(secondsApart(noon, '1992-10-13T11:46:17.4Z')).toBeLessThan(tolerances.riseAgainstSpaS)
+  })
+
+  it('Duffie & Beckman example 1.5.1: at 10:30 by the clock in Madison on 3 February the sun tells 10:19', () => {
+    const { noon } = sunEvents(new Date('2026-02-03T18:00:00Z'), 43, -89.4)
+    const minutes =
+      10 * 60 + 30 + (12 * 60 - (noon.valueOf() - new Date('2026-02-03T06:00:00Z').valueOf()) / 60_000)
+    expect(Math.abs(minutes - (10 * 60 + 19))).toBeLessThan(1)
+  })
+
   it('refuses places off the globe and dates that are none', () => {
     expect(() => sunEvents(new Date('no date'), 0, 0)).toThrow(RangeError)
     expect(() => sunEvents(new Date('2026-06-21T12:00:00Z'), -90.5, 0)).toThrow(RangeError)

@@ -6,4 +6,11 @@ export const tolerances = {
   riseAgainstSpaS: 20,
   /** USNO gives whole minutes [s]. */
   riseAgainstUsnoS: 60,
+  /** The same parts left out, and the equation of the equinoxes; height and direction, as the eye would see it [°]. */
+  ephemerisDeg: 0.014,
+  /** At 60° the sun rises slantwise, so a little height is more time [s]. */
+  riseAgainstEphemerisS: 9,
+  noonAgainstEphemerisS: 3,
+  /** One series for every year, whatever its place in the cycle of leap days [°]. */
+  atlasDeclinationDeg: 0.31,
 } as const
