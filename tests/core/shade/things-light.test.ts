@@ -1,7 +1,15 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import type { PlanPoint } from '#core/geometry'
-import { coveredRise, directLight, type Crown, type Screen, type Shading, type Standing } from '#core/shade'
+import {
+  coveredRise,
+  directLight,
+  sunOnGround,
+  type Crown,
+  type Screen,
+  type Shading,
+  type Standing,
+} from '#core/shade'
 import { directionTo } from '#core/sun'
 import { eachMonth } from '#core/units'
 import { centre, crown, oneCell, planeGround, rad, screen, thing } from './things-scenes'
@@ -107,6 +115,24 @@ describe('directLight past things: properties', () => {
         expect(furthest(other, back)).toBeLessThan(1e-5)
       }),
       { numRuns: 100 },
+    )
+  })
+
+  it('property: turning plot and things together by 90° turns the share of sky, and nothing else', () => {
+    const site = { latitudeDeg: 45, elevationM: 0, linke: 3, albedo: 0.2 }
+    const sky = { site, usual: eachMonth(() => ({ levelWhPerM2: 3000, diffuseShare: 0.5 })) }
+    const viewOf = (things: readonly Standing[], slopeDeg: number, aspectDeg: number) => {
+      const { ground, cells: tilted } = planeGround(frame, slopeDeg, aspectDeg)
+      return sunOnGround({ ground, standing: things, far: [] }, tilted, sky).skyView
+    }
+    fc.assert(
+      fc.property(standing, slope, (things, { slopeDeg, aspectDeg }) => {
+        const view = viewOf(things, slopeDeg, aspectDeg)
+        const other = viewOf(turned(things, 90), slopeDeg, aspectDeg + 90)
+        const back = view.map((_, cell) => view[(side - 1 - (cell % side)) * side + Math.floor(cell / side)]!)
+        expect(furthest(other, back)).toBeLessThan(1e-4)
+      }),
+      { numRuns: 25 },
     )
   })
 
