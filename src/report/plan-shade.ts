@@ -1,37 +1,9 @@
 import { groundFacts } from '#core/terrain'
 import type { Findings, Plan } from '#plan'
-import { rampColour, type RampName } from './ramps'
+import type { PlanShade, Shading, ShadingRow } from './plan-shade.types'
+import { sunRows } from './plan-shade-sun'
+import { rampColour } from './ramps'
 import { grouped, withUnit } from './words/figures-in-words'
-
-/** A class of a shading: its colour, what it stands for, and how much of the plot it takes. */
-interface ShadeClass {
-  readonly colour: string
-  readonly words: string
-  readonly planAreaM2: number
-}
-
-/** The plan shaded by one measure of the ground. */
-export interface PlanShade {
-  readonly name: string
-  readonly classes: readonly ShadeClass[]
-  /** Class of each cell of the surface's frame, -1 outside the plot. */
-  readonly classOfCell: Int8Array
-}
-
-/** What a plan can be shaded by. */
-export interface Shading {
-  readonly id: string
-  readonly name: string
-}
-
-/** How one shading comes about. */
-interface ShadingRow extends Shading {
-  readonly unit: string
-  readonly ramp: RampName
-  /** Lower limits of the classes; equal steps over what there is when left out. */
-  readonly limits?: readonly number[]
-  readonly values: (plan: Plan, findings: Findings) => ArrayLike<number>
-}
 
 /** Limits of gradient as verdicts use them [°]; a class begins at each. */
 const GRADIENT_LIMITS_DEG = [0, 5, 10, 15, 20, 25] as const
@@ -46,6 +18,7 @@ const rows: readonly ShadingRow[] = [
   {
     id: 'gradient',
     name: 'gradient',
+    group: 'ground',
     unit: '°',
     ramp: 'gradient',
     limits: GRADIENT_LIMITS_DEG,
@@ -54,6 +27,7 @@ const rows: readonly ShadingRow[] = [
   {
     id: 'level-error',
     name: 'how well the level is known',
+    group: 'ground',
     unit: 'cm',
     ramp: 'hours',
     values: (_plan, { accuracy }) => accuracy.levelSdM.map((errorM) => errorM * CM_PER_M),
@@ -61,6 +35,7 @@ const rows: readonly ShadingRow[] = [
   {
     id: 'slope-error',
     name: 'how well the slope is known',
+    group: 'ground',
     unit: '°',
     ramp: 'hours',
     values: (_plan, { accuracy }) => accuracy.slopeSdDeg,
@@ -68,6 +43,7 @@ const rows: readonly ShadingRow[] = [
   {
     id: 'height',
     name: 'height above the foot',
+    group: 'ground',
     unit: 'm',
     ramp: 'gradient',
     values: (_plan, { terrain }) => terrain.heightAboveFootM,
@@ -75,19 +51,21 @@ const rows: readonly ShadingRow[] = [
   {
     id: 'wetness',
     name: 'where water gathers (wetness index)',
+    group: 'ground',
     unit: '',
     ramp: 'wetness',
     values: (_plan, { surface }) => groundFacts(surface).wetnessIndex(),
   },
 ]
 
-/** Every shading that the findings can give: the measures of the ground, and what is seen from each viewpoint. */
-export function planShadings({ around }: Findings): Shading[] {
+/** Every shading that the findings can give: the measures of the ground, the sun, trials, and what is seen from each viewpoint. */
+export function planShadings(findings: Findings): Shading[] {
   return [
-    ...rows.map(({ id, name }) => ({ id, name })),
-    ...around.views.map(({ viewpointId, name }) => ({
+    ...[...rows, ...sunRows(findings)].map(({ id, name, group }) => ({ id, name, group })),
+    ...findings.around.views.map(({ viewpointId, name }) => ({
       id: `seen-${viewpointId}`,
       name: `what is seen from the ${name.toLowerCase()}`,
+      group: 'views' as const,
     })),
   ]
 }
@@ -101,7 +79,7 @@ export function planShadings({ around }: Findings): Shading[] {
  * @returns classes with their areas on plan, and the class of each cell; undefined when there is no such shading
  */
 export function planShade(plan: Plan, findings: Findings, id: string): PlanShade | undefined {
-  const row = rows.find((shading) => shading.id === id)
+  const row = [...rows, ...sunRows(findings)].find((shading) => shading.id === id)
   if (row) return shaded(row, row.values(plan, findings), findings)
   const view = findings.around.views.find(({ viewpointId }) => id === `seen-${viewpointId}`)
   return view && seenShade(view, findings)
@@ -118,7 +96,7 @@ function shaded(row: ShadingRow, values: ArrayLike<number>, { surface }: Finding
     classOfCell,
     classes: limits.map((_, at) => ({
       colour: rampColour(row.ramp, limits.length > 1 ? at / (limits.length - 1) : 0),
-      words: rangeWords(limits, at, row.unit),
+      words: row.words?.[at] ?? rangeWords(limits, at, row.unit),
       planAreaM2: areas[at] ?? 0,
     })),
   }
@@ -152,7 +130,8 @@ function classAt(value: number, limits: readonly number[]): number {
   return at
 }
 
-function areasOf(classOfCell: Int8Array, { share, frame }: Findings['surface']): number[] {
+/** Ground of each class, on plan [m²]. */
+export function areasOf(classOfCell: Int8Array, { share, frame }: Findings['surface']): number[] {
   const areas: number[] = []
   classOfCell.forEach((own, cell) => {
     if (own >= 0) areas[own] = (areas[own] ?? 0) + (share[cell] ?? 0) * frame.cellM ** 2
