@@ -4,6 +4,7 @@ import { aroundLines } from './assess-around'
 import { coverLines } from './assess-cover'
 import { plantingLines } from './assess-planting'
 import { monthLines } from './assess-months'
+import { sunLines } from './assess-sun'
 import { surveyLines } from './assess-survey'
 import { zoneLines } from './assess-zones'
 import { heading, plain, wrapped } from './text-layout'
@@ -22,6 +23,8 @@ export function assessText(plan: Plan, findings: Findings): string {
     ...settleLines(findings),
     ...heading('Zones, from the top down'),
     ...zoneLines(findings),
+    ...heading('The sun of each zone'),
+    ...sunLines(plan, findings),
     ...heading('What each zone may be'),
     ...coverLines(findings),
     ...heading('What to plant'),

@@ -15,7 +15,7 @@ import { plain } from './text-layout'
  */
 export function layerNote(layer: Layer, plan: Plan, options: LayerOptions): string | undefined {
   const takes = (option: LayerOption) => layer.takes.includes(option)
-  if (!takes('dayOfYear') || (takes('withThings') && !options.withThings)) return undefined
+  if (!takes('dayOfYear') || takes('withThings')) return undefined
   const dayOfYear = dayAsked(plan, options)
   const parts =
     takes('sky') || takes('solarHour') ? [dateWords(dayOfYear)] : [monthNames[monthOfDay(dayOfYear)]]

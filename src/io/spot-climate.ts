@@ -1,7 +1,8 @@
 import { climateOfPlace, type Climate, type MonthNormals, type Place } from '#core/climate'
 import { monthNames, months, type Month } from '#core/units'
 import type { SpotCells } from './spot-cells'
-import { figureColumns, monthColumns, type FigureColumn } from './spot-columns'
+import { figureColumns, monthColumns } from './spot-columns'
+import { neededMonth, spotLight } from './spot-light'
 
 /** Where a place's climate comes from, and the listed place it is of. */
 export interface SpotClimate {
@@ -14,21 +15,44 @@ export interface SpotClimate {
 /** Height above the sea where none is given with typed normals [m]; it bears on the pressure of the air alone. */
 const USUAL_ELEVATION_M = 100
 
-/** The climate of a row: twelve months as typed, or those of a listed place; undefined when neither is sound. */
-export function spotClimate(cells: SpotCells, places: readonly Place[]): SpotClimate | undefined {
+/**
+ * The climate of a row: twelve months as typed, or those of a listed place, with sunshine or radiation where they are given.
+ *
+ * @param cells - the row
+ * @param places - the listed places
+ * @param latitudeDeg - latitude of the row [°]; undefined where that cell is wrong
+ * @returns the climate; undefined when it is not sound
+ */
+export function spotClimate(
+  cells: SpotCells,
+  places: readonly Place[],
+  latitudeDeg: number | undefined,
+): SpotClimate | undefined {
   const elevationM = cells.figure(figureColumns.elevationM)
   const placeId = cells.text('place')
-  if (placeId !== undefined) {
-    const place = places.find(({ id }) => id === placeId)
-    return place
-      ? { climate: climateOfPlace(place), place, elevationM: elevationM ?? place.elevationM }
-      : cells.refuse(
-          'place',
-          `There is no place “${placeId}” in the list.`,
-          `Use one of ${places.map(({ id }) => id).join(', ')}, or give tmin1..12, tmax1..12 and rain1..12.`,
-        )
-  }
-  return typedClimate(cells, elevationM ?? USUAL_ELEVATION_M)
+  const found =
+    placeId === undefined
+      ? typedClimate(cells, elevationM ?? USUAL_ELEVATION_M)
+      : placeClimate(cells, places, { placeId, elevationM })
+  const light = spotLight(cells, latitudeDeg)
+  if (!found || !light) return undefined
+  const months = found.climate.months.map((month, at) => ({ ...month, ...light[at] }))
+  return { ...found, climate: { ...found.climate, months } }
+}
+
+function placeClimate(
+  cells: SpotCells,
+  places: readonly Place[],
+  { placeId, elevationM }: { readonly placeId: string; readonly elevationM: number | undefined },
+): SpotClimate | undefined {
+  const place = places.find(({ id }) => id === placeId)
+  return place
+    ? { climate: climateOfPlace(place), place, elevationM: elevationM ?? place.elevationM }
+    : cells.refuse(
+        'place',
+        `There is no place “${placeId}” in the list.`,
+        `Use one of ${places.map(({ id }) => id).join(', ')}, or give tmin1..12, tmax1..12 and rain1..12.`,
+      )
 }
 
 function typedClimate(cells: SpotCells, elevationM: number): SpotClimate | undefined {
@@ -48,9 +72,9 @@ function typedClimate(cells: SpotCells, elevationM: number): SpotClimate | undef
 }
 
 function monthOf(cells: SpotCells, month: Month): MonthNormals | undefined {
-  const tMinC = needed(cells, monthColumns.tMinC[month])
-  const tMaxC = needed(cells, monthColumns.tMaxC[month])
-  const rainMm = needed(cells, monthColumns.rainMm[month])
+  const tMinC = neededMonth(cells, monthColumns.tMinC[month])
+  const tMaxC = neededMonth(cells, monthColumns.tMaxC[month])
+  const rainMm = neededMonth(cells, monthColumns.rainMm[month])
   if (tMinC === undefined || tMaxC === undefined || rainMm === undefined) return undefined
   return tMinC <= tMaxC
     ? { tMinC, tMaxC, rainMm }
@@ -59,11 +83,4 @@ function monthOf(cells: SpotCells, month: Month): MonthNormals | undefined {
         `The minimum of ${monthNames[month]}, ${tMinC} °C, is above its maximum, ${tMaxC} °C.`,
         'They may be swapped.',
       )
-}
-
-function needed(cells: SpotCells, column: FigureColumn | undefined): number | undefined {
-  if (!column) return undefined
-  return cells.text(column.name) === undefined
-    ? cells.refuse(column.name, 'This month is missing.', 'Give all twelve months, January first.')
-    : cells.figure(column)
 }

@@ -30,6 +30,12 @@ export const monthColumns = {
   rainMm: twelveColumns('rain', { least: 0, most: 3000, unit: ' mm' }),
 } as const
 
+/** Columns of what tells the radiation better than temperature does, January first; all twelve or none. */
+export const lightColumns = {
+  solarMjPerM2: twelveColumns('radiation', { least: 0, most: 45, unit: ' MJ/m² a day' }),
+  sunshineHours: twelveColumns('sunshine', { least: 0, most: 24, unit: ' h a day' }),
+} as const
+
 /** Positions by word, each the middle of its fifth of the slope, 0 foot to 1 crest. */
 export const positionWords: ReadonlyMap<string, number> = new Map([
   ['foot', 0.1],
@@ -52,5 +58,7 @@ export const knownColumns: readonly string[] = [
   'place',
   'coast',
   ...Object.keys(figureColumns),
-  ...Object.values(monthColumns).flatMap((columns) => columns.map(({ name }) => name)),
+  ...Object.values({ ...monthColumns, ...lightColumns }).flatMap((columns) =>
+    columns.map(({ name }) => name),
+  ),
 ]

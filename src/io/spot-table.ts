@@ -60,7 +60,7 @@ function missingColumns({ columns }: TextTable): Problem[] {
 function spotOf(cells: SpotCells, reading: SpotReading, decimalMark: '.' | ','): Spot | undefined {
   const ground = groundOf(cells, decimalMark)
   const soil = soilOf(cells)
-  const climate = spotClimate(cells, reading.places)
+  const climate = spotClimate(cells, reading.places, ground?.latitudeDeg)
   if (!ground || !soil || !climate) return undefined
   return {
     ...ground,

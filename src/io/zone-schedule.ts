@@ -1,7 +1,9 @@
 import type { ZoneCare } from '#core/care'
+import { northernTwin, type Month } from '#core/units'
 import type { ZoneFacts } from '#core/zones'
 import type { Findings, Plan, ZoneFindings } from '#plan'
 import { csvText, rounded, type CsvCell } from './csv-text'
+import { sunBodies, type ZoneSunBody } from './sun-body'
 
 /**
  * The zones with their areas, slopes, scores, cover and hours, one row each.
@@ -11,10 +13,14 @@ import { csvText, rounded, type CsvCell } from './csv-text'
  * @returns CSV text
  */
 export function zoneSchedule(plan: Plan, findings: Findings): string {
+  const suns = sunBodies(findings).zones
   const rows = findings.zoning.zones.flatMap((zone) => {
     const found = findings.zones.find(({ zoneId }) => zoneId === zone.id)
     const care = findings.care.zones.find(({ zoneId }) => zoneId === zone.id)
-    return found && care ? [Object.values(cells).map((cell) => cell({ zone, found, care, plan }))] : []
+    const sun = suns.find(({ zoneId }) => zoneId === zone.id)?.sun
+    return found && care && sun
+      ? [Object.values(cells).map((cell) => cell({ zone, found, care, sun, plan }))]
+      : []
   })
   return csvText(Object.keys(cells), rows)
 }
@@ -23,8 +29,12 @@ interface Row {
   readonly zone: ZoneFacts
   readonly found: ZoneFindings
   readonly care: ZoneCare
+  readonly sun: ZoneSunBody
   readonly plan: Plan
 }
+
+const JUNE: Month = 5
+const DECEMBER: Month = 11
 
 /** Columns of the schedule, in order. */
 const cells: Readonly<Record<string, (row: Row) => CsvCell>> = {
@@ -41,6 +51,10 @@ const cells: Readonly<Record<string, (row: Row) => CsvCell>> = {
   wetnessClass: ({ found }) => found.scores.wetness.class,
   sunScore: ({ found }) => found.scores.sun.value,
   sunClass: ({ found }) => found.scores.sun.class,
+  light: ({ sun }) => sun.className,
+  midsummerSunHours: ({ sun, plan }) => sun.sunHours[northernTwin(JUNE, plan.site.latitudeDeg)],
+  midwinterSunHours: ({ sun, plan }) => sun.sunHours[northernTwin(DECEMBER, plan.site.latitudeDeg)],
+  seasonSunShare: ({ sun }) => rounded(sun.seasonShare, 3),
   erosionScore: ({ found }) => found.scores.erosion.value,
   erosionClass: ({ found }) => found.scores.erosion.class,
   frostScore: ({ found }) => found.scores.frost.value,

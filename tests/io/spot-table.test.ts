@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { climateYear } from '#core/climate'
 import { spotsFromText } from '../../src/io/spot-table'
 import { loadTables } from '../../src/io/tables'
 
@@ -58,5 +59,50 @@ describe('a table of places', () => {
     expect(where).toContain('row 2, rain7')
     expect(where).toContain('row 2, tmin1')
     expect(where).not.toContain('row 2, tmin7')
+  })
+
+  const twelveOf = (kind: string, value: number) =>
+    Array.from({ length: 12 }, (_, at) => ({ name: `${kind}${at + 1}`, value: String(value) }))
+  const rowWith = (latitudeDeg: number, cells: readonly { name: string; value: string }[]) =>
+    `id,latitudeDeg,slopeDeg,position,texture,${cells.map(({ name }) => name).join(',')}\na,${latitudeDeg},0,0,clay,${cells.map(({ value }) => value).join(',')}\n`
+  const normals = [...twelveOf('tmin', 14), ...twelveOf('tmax', 25), ...twelveOf('rain', 50)]
+
+  it('FAO-56 ch. 3 example 10: sunshine of 220 h in May at Rio gives 14.5 MJ/m² a day, in place of temperature', () => {
+    // 7.1 h a day; the day of the example is 15 May, ours the month's representative day.
+    const { spots } = sound(rowWith(-22.9, [...normals, ...twelveOf('sunshine', 7.1)]))
+    const may = climateYear(spots[0]!.climate, { latitudeDeg: -22.9, elevationM: 100 })[4]
+    expect(may.solarFrom).toBe('sunshine')
+    expect(Math.abs(may.solarMjPerM2 - 14.5)).toBeLessThan(0.2)
+  })
+
+  it('takes radiation as given, before sunshine, with a listed place too', () => {
+    const { spots } = sound(
+      rowWith(51.5, [
+        { name: 'place', value: 'london' },
+        ...twelveOf('radiation', 1.5),
+        ...twelveOf('sunshine', 1),
+      ]),
+    )
+    const year = climateYear(spots[0]!.climate, { latitudeDeg: 51.5, elevationM: 100 })
+    for (const { solarFrom, solarMjPerM2 } of year) {
+      expect(solarFrom).toBe('radiation')
+      expect(solarMjPerM2).toBeCloseTo(1.5, 9)
+    }
+  })
+
+  it('wants all twelve months of sunshine, no more of it than the day is long, and no more radiation than there is', () => {
+    const refused = (cells: readonly { name: string; value: string }[]) => {
+      const outcome = read(rowWith(51.5, [...normals, ...cells]))
+      return outcome.ok ? [] : outcome.problems.map(({ where }) => where)
+    }
+    expect(refused(twelveOf('sunshine', 5).filter(({ name }) => name !== 'sunshine7'))).toEqual([
+      'row 2, sunshine7',
+    ])
+    // London has some 8 h of day in December and January, and the top of its air gets below 10 MJ/m² a day then.
+    expect(refused(twelveOf('sunshine', 9.2))).toEqual(
+      expect.arrayContaining(['row 2, sunshine1', 'row 2, sunshine12']),
+    )
+    expect(refused(twelveOf('radiation', 20))).toEqual(expect.arrayContaining(['row 2, radiation12']))
+    expect(refused(twelveOf('radiation', 20))).not.toContain('row 2, radiation6')
   })
 })
