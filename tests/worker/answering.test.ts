@@ -24,10 +24,12 @@ describe('the worker', () => {
     expect(stages.map(({ stage }) => stage)).toEqual([
       'surface',
       'terrain',
-      'sun',
       'climate',
+      'skyline',
+      'sun',
       'zones',
       'water',
+      'zone-sun',
       'plants',
       'care',
     ])
