@@ -3,6 +3,7 @@ import assert from 'node:assert/strict'
 import { existsSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { axeFaults, newPage, openSite, overflowPx, root, settled } from './site.mjs'
+import { standingTests } from './standing.mjs'
 import { startTests } from './starts.mjs'
 import { sunTests } from './sun.mjs'
 import { surveyTests } from './survey.mjs'
@@ -155,6 +156,8 @@ test('axe finds nothing in the field book, the plan, the tables, and a level boo
       'Outline and holes',
       'Sections',
       'Around the plot',
+      'Far hills',
+      'Try a change',
       'Accuracy',
       'Backdrop',
       'Soil',
@@ -379,7 +382,7 @@ test('with no network the app opens again and answers', async (site) => {
   assert.match(await page.locator('.answer .says').innerText(), /rain a year/)
 })
 
-tests.push(...startTests, ...surveyTests, ...sunTests)
+tests.push(...startTests, ...surveyTests, ...sunTests, ...standingTests)
 
 const site = await openSite()
 let [passed, failed] = [0, 0]

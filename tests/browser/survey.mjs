@@ -67,6 +67,7 @@ function planOf(count) {
     zones: [],
     choices: [],
     overrides: [],
+    trials: [],
     soil: plan.soil.slice(0, 1),
   }
 }
