@@ -93,7 +93,7 @@ test('a touch of the plan or of the section shows the sky from there, with its h
   const box = await plan.boundingBox()
   await plan.click({ position: { x: box.width * 0.46, y: box.height * 0.5 } })
   const place = page.locator('.sun-place')
-  await place.locator('tr', { hasText: /midsummer, 21 June\s*\d+\.\d h/ }).waitFor()
+  await place.locator('tr', { hasText: /midsummer, 21 June\s*\d+\.\d\sh/ }).waitFor()
   await place.locator('svg').first().waitFor()
   const north = await page.getByLabel('Place: north', { exact: true }).inputValue()
   const section = page.locator('.section-figure')
