@@ -1,4 +1,4 @@
-// How long deriving takes, stage by stage, in a worker, and how long facts of the terrain take beside other programs:
+// How long deriving takes, stage by stage, in a worker, and how long terrain and sun take beside other programs:
 // prints tables and judges nothing.
 import { mkdirSync, readFileSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
@@ -8,7 +8,7 @@ import { build } from 'vite'
 const root = fileURLToPath(new URL('../../', import.meta.url))
 const outDir = `${root}node_modules/.cache/bench`
 mkdirSync(outDir, { recursive: true })
-for (const name of ['bench-worker', 'terrain-worker'])
+for (const name of ['bench-worker', 'terrain-worker', 'sun-worker', 'garden-worker'])
   await build({
     root,
     configFile: false,
@@ -62,39 +62,66 @@ for (const [at, { name }] of measured[0].runs.entries()) {
 const SIDES = [250, 500, 1000, 2000]
 const RUNS = 5
 
-/** Processor time of each job on each size of grid, in a worker of its own [µs a cell]. */
-const measureTerrain = () =>
+/** Everything that a worker of its own tells. */
+const told = (name, workerData) =>
   new Promise((resolve, reject) => {
-    const times = []
-    const worker = new Worker(`${outDir}/terrain-worker.mjs`, { workerData: { sides: SIDES, runs: RUNS } })
-    worker.on('message', (time) => times.push(time))
-    worker.once('exit', () => resolve(times))
+    const messages = []
+    const worker = new Worker(`${outDir}/${name}.mjs`, { workerData })
+    worker.on('message', (message) => messages.push(message))
+    worker.once('exit', () => resolve(messages))
     worker.once('error', reject)
   })
 
-const times = await measureTerrain()
-const truth = JSON.parse(readFileSync(`${root}tests/truth/terrain-speed.json`, 'utf8'))
-const at = (name, side) => times.find((time) => time.name === name && time.side === side)?.usPerCell ?? NaN
 const us = (value) => value.toFixed(3).padStart(8)
-const names = [...new Set(times.map(({ name }) => name))]
 
-console.log(
-  `\nTerrain of 1000 × 1000 cells, one thread, once warm: processor time [µs a cell], the best of ${RUNS}`,
-)
-for (const name of names) {
-  console.log(`${name.padEnd(46)}${us(at(name, 1000))}`)
-  for (const { job, program, usPerCell } of truth.programs)
-    if (job === name) console.log(`  ${program.padEnd(44)}${us(usPerCell)}`)
+/** Processor time of each job beside other programs, and how it grows with the number of cells. */
+function tellJobs(title, times, truthFile, growsLike) {
+  const truth = JSON.parse(readFileSync(`${root}tests/truth/${truthFile}.json`, 'utf8'))
+  const at = (name, side) => times.find((time) => time.name === name && time.side === side)?.usPerCell ?? NaN
+  const names = [...new Set(times.flatMap(({ name }) => (name === undefined ? [] : [name])))]
+  console.log(
+    `\n${title} of 1000 × 1000 cells, one thread, once warm: processor time [µs a cell], the best of ${RUNS}`,
+  )
+  for (const name of names) {
+    const own = at(name, 1000)
+    console.log(`${name.padEnd(46)}${us(own)}`)
+    for (const { job, program, usPerCell } of truth.programs)
+      if (job === name)
+        console.log(`  ${program.padEnd(44)}${us(usPerCell)}  ${(usPerCell / own).toFixed(1)} times as long`)
+  }
+  console.log(
+    `\nGrowth of the time beside that of ${growsLike.name}, from ${SIDES[0]} × ${SIDES[0]} cells (1 is ${growsLike.name})`,
+  )
+  console.log(`${' '.repeat(46)}${SIDES.map((side) => `${side}²`.padStart(8)).join('')}`)
+  for (const name of names) {
+    const growth = SIDES.map((side) => at(name, side) / at(name, SIDES[0]) / growsLike.ofCells(side ** 2))
+    console.log(`${name.padEnd(46)}${growth.map((ratio) => ratio.toFixed(2).padStart(8)).join('')}`)
+  }
 }
 
-/** How much a job grew from the smallest grid, over how much n log n did: 1 is n log n, less is better. */
-const growth = (name, side) => {
-  const logs = Math.log(side ** 2) / Math.log(SIDES[0] ** 2)
-  return at(name, side) / at(name, SIDES[0]) / logs
+tellJobs('Terrain', await told('terrain-worker', { sides: SIDES, runs: RUNS }), 'terrain-speed', {
+  name: 'n log n',
+  ofCells: (cells) => Math.log(cells) / Math.log(SIDES[0] ** 2),
+})
+
+const sun = await told('sun-worker', { sides: SIDES, runs: RUNS })
+tellJobs('Sun and shade', sun, 'sun-speed', { name: 'n', ofCells: () => 1 })
+
+const byDirections = sun.filter(({ directions }) => directions !== undefined)
+console.log('\nSkylines of 500 × 500 cells: processor time [µs a cell], and growth beside the directions')
+for (const { directions, usPerCell } of byDirections) {
+  const growth = usPerCell / byDirections[0].usPerCell / (directions / byDirections[0].directions)
+  console.log(`${`${directions} directions`.padEnd(46)}${us(usPerCell)}${growth.toFixed(2).padStart(8)}`)
 }
+
+const gardens = []
+for (let one = 0; one < WORKERS; one++) gardens.push((await told('garden-worker'))[0])
+const cold = gardens.map(({ coldMs }) => coldMs)
 console.log(
-  `\nGrowth of the time beside that of n log n, from ${SIDES[0]} × ${SIDES[0]} cells (1 is n log n)`,
+  `\nTwelve days on a garden of 100 × 120 cells with five things in the light, skylines reckoned too, in a worker:`,
 )
-console.log(`${' '.repeat(46)}${SIDES.map((side) => `${side}²`.padStart(8)).join('')}`)
-for (const name of names)
-  console.log(`${name.padEnd(46)}${SIDES.map((side) => growth(name, side).toFixed(2).padStart(8)).join('')}`)
+console.log(
+  `the first time ${best(cold).toFixed(0)} ms (the slowest of ${WORKERS} workers ${Math.max(...cold).toFixed(0)} ms), ` +
+    `again ${best(gardens.map(({ warmMs }) => warmMs)).toFixed(0)} ms; ` +
+    `${(best(cold) / copyMs).toFixed(0)} copies of 10,000 cells the first time`,
+)

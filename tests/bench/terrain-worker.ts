@@ -1,6 +1,7 @@
 import { parentPort, workerData } from 'node:worker_threads'
 import type { Surface } from '#core/survey'
 import { groundFacts, terrainOf, type GroundFacts } from '#core/terrain'
+import { processorUs } from './processor-us'
 import { squareSurface } from './square-surface'
 
 /** One job: what is ready before the clock starts, and what is timed. */
@@ -40,12 +41,6 @@ const jobs: readonly Job[] = [
   },
   { name: 'all facts of the terrain', before: () => undefined, run: (_facts, surface) => terrainOf(surface) },
 ]
-
-/** Processor time of the whole process so far [µs]: what else the machine does hardly touches it. */
-function processorUs(): number {
-  const { user, system } = process.cpuUsage()
-  return user + system
-}
 
 /** Processor time of a cell, once warm: the best of some runs, each on facts not yet worked out [µs]. */
 function usPerCell(job: Job, surface: Surface, runs: number): number {
