@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { Beyond, Plan, Viewpoint } from '#plan'
+import { sightBlocks, type Beyond, type Plan, type Viewpoint } from '#plan'
 import { bank, found, planOn } from './plans'
 
 // A bank facing south, 10 m wide: its foot lies to the south.
@@ -98,4 +98,17 @@ describe('what lies around a plot', () => {
     // An even bank hides nothing of itself, and its own house stands behind the eye.
     expect(findings.around.views[0]?.seenShare).toBeGreaterThan(0.99)
   })
+})
+
+it('one cannot look through houses, other buildings, walls, fences and hedges, and only the first two are closed', () => {
+  const kinds = ['house', 'building', 'wall', 'fence', 'hedge', 'tree', 'paving', 'drain'] as const
+  const obstacles = kinds.map((kind) => ({ id: kind, kind, name: kind, ring: [first], heightM: 2 }))
+  const blocks = sightBlocks({ survey: { ...plain.survey, obstacles } })
+  expect(blocks.map(({ name, isHouse }) => [name, isHouse])).toEqual([
+    ['house', true],
+    ['building', true],
+    ['wall', false],
+    ['fence', false],
+    ['hedge', false],
+  ])
 })

@@ -34,3 +34,33 @@ it('a pipe far aside is not', () => {
     ),
   ).toBe(false)
 })
+
+/** Whether any zone of the bank is told that a house stands near for trees. */
+function houseTold(kind: Obstacle['kind'], westM: number): boolean {
+  const ring = [westM, westM + 6].flatMap((eastM) => [
+    { eastM, northM: -3 },
+    { eastM, northM: 3 },
+  ])
+  const [a, b, d, c] = ring
+  const outline = [a, b, c, d].flatMap((corner) => (corner ? [corner] : []))
+  const shed: Obstacle = { id: 'shed', kind, name: 'Shed', ring: outline, heightM: 3, groundM: 0 }
+  const plan: Plan = planOn({ kind: 'bank', lengthM: 12, riseM: 3, facesDeg: 180, widthM: 20 })
+  const { zones } = found({ ...plan, survey: { ...plan.survey, cellM: 1, obstacles: [shed] } })
+  return zones.some(({ cover }) =>
+    cover.options.some(({ fitness }) =>
+      fitness.lines.some(({ because }) => because.includes('close to a house')),
+    ),
+  )
+}
+
+it.each([
+  ['house', 14, true],
+  ['building', 14, true],
+  ['building', 30, false],
+  ['paving', 14, false],
+] as const)(
+  'a %s %s m east of the middle of a bank 20 m wide: trees are told of it, %s',
+  (kind, westM, told) => {
+    expect(houseTold(kind, westM)).toBe(told)
+  },
+)
