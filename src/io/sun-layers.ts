@@ -77,7 +77,7 @@ export const yearRows: readonly LayerRow[] = [
     decimals: 4,
     method:
       'Radiation over that of open level ground, per m² of plan, under the usual sky of the month of --date; midsummer when left out.',
-    source: 'duffie-beckman',
+    source: 'hay-davies-1980',
     takes: ['dayOfYear'],
     values: (scene, options) =>
       sunRatios(scene.findings.sun, scene.findings.terrain.slopeDeg)[monthAsked(scene, options)],
