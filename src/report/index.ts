@@ -39,9 +39,9 @@ export {
   holdAnswer,
   monthAnswer,
   mowAnswer,
-  sunAnswer,
   waterAnswer,
 } from './words/answers'
+export { sunAnswer } from './words/sun-answer'
 export { groundFacts, type GroundFact } from './words/ground-facts'
 export { terraceWords } from './words/terraces'
 export { plainText, type AccountKey, type Answer, type Phrase } from './words/phrase'
@@ -82,3 +82,4 @@ export type { SunTime } from './figures/sun/takers-asked.types'
 export { default as TrialCompare } from './figures/sun/TrialCompare.vue'
 export { trialTable } from './figures/sun/trial-rows'
 export { lightWords } from './words/light-words'
+export { darkSentence } from './words/dark-words'

@@ -1,5 +1,6 @@
 import type { Findings, Plan } from '#plan'
-import { groundAnswer, holdAnswer, mowAnswer, sunAnswer, waterAnswer } from '../words/answers'
+import { groundAnswer, holdAnswer, mowAnswer, waterAnswer } from '../words/answers'
+import { sunAnswer } from '../words/sun-answer'
 import type { Answer } from '../words/phrase'
 
 /** The questions that the first page answers, with their answers. */

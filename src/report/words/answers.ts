@@ -87,39 +87,6 @@ function dayPhrases(zone: ZoneFacts | undefined, days: number, how: string): Phr
   ]
 }
 
-/** Who gets the sun? */
-export function sunAnswer({ zoning }: Findings, latitudeDeg: number): Answer {
-  const midsummer: Month = latitudeDeg < 0 ? 11 : 5
-  const midwinter: Month = latitudeDeg < 0 ? 5 : 11
-  const ranked = [...zoning.zones].sort((one, other) => other.seasonSunRatio - one.seasonSunRatio)
-  const most = ranked[0]
-  const least = ranked.at(-1)
-  if (!most || !least) return { says: ['No zone to count the sun in.'], note: [] }
-  const share = (zone: ZoneFacts) => withUnit(zone.seasonSunRatio * 100, '%', 0)
-  const leastPhrases: readonly Phrase[] =
-    most === least
-      ? ['.']
-      : [`; ${least.letter} `, { figure: share(least), ask: { zoneId: least.id, about: 'sun' } }, '.']
-  return {
-    says: [
-      `${most.letter} gets `,
-      { figure: share(most), ask: { zoneId: most.id, about: 'sun' } },
-      ' of the sun of open level ground in the growing season',
-      ...leastPhrases,
-    ],
-    note: [
-      `Direct sun at midsummer ${hoursRange(zoning.zones, midsummer)}, at midwinter ${hoursRange(zoning.zones, midwinter)}, under a clear sky. House, trees and walls are not counted yet: only the ground shades itself.`,
-    ],
-  }
-}
-
-function hoursRange(zones: readonly ZoneFacts[], month: Month): string {
-  const hours = zones.map((zone) => zone.sunHours[month])
-  const low = Math.min(...hours)
-  const high = Math.max(...hours)
-  return high - low < 0.25 ? withUnit(high, 'h', 1) : `${grouped(low, 1)} to ${withUnit(high, 'h', 1)}`
-}
-
 /** What may I mow? */
 export function mowAnswer({ zoning, zones, care }: Findings): Answer {
   const area = (meant: (cover: ZoneFindings['cover']) => boolean) =>

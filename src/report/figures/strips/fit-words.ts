@@ -29,3 +29,9 @@ export function wrapWords(
   const kept = lines.slice(0, room.most)
   return [...kept.slice(0, -1), `${kept.at(-1) ?? ''}…`]
 }
+
+/** Sentences on one line where they fit together, else one under the other. */
+export function linesThatFit(sentences: readonly string[], roomPx: number): string[] {
+  const one = sentences.join(' ')
+  return textWidthPx(one, 'sans', 11) <= roomPx ? [one] : [...sentences]
+}

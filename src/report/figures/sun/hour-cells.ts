@@ -49,6 +49,9 @@ const TYPE_PX = 11
 /** Narrower columns carry no figures [px]. */
 const LEAST_FIGURE_PX = textWidthPx('100', 'sans', TYPE_PX) + 3
 
+/** Narrower columns write 0 for none [px]. */
+const LEAST_WORD_PX = textWidthPx('none', 'sans', TYPE_PX) + 4
+
 /** Lays the months and hours on a sheet: only hours with the sun up in some month. */
 export function hourSheet(latitudeDeg: number, widthPx: number): HourSheet {
   const up = eachMonth((month) => {
@@ -74,7 +77,7 @@ export function hourCells({ litShares }: Pick<ZoneSun, 'litShares'>, sheet: Hour
     const { riseH, setH } = sheet.up[month]
     const hours = hoursUp(sheet.up[month])
     const shares = hours.map((hour) => litShares[month][hour] ?? 0)
-    const words = sheet.columnPx < LEAST_FIGURE_PX ? [] : wordsOf(shares)
+    const words = sheet.columnPx < LEAST_FIGURE_PX ? [] : wordsOf(shares, sheet.columnPx)
     return hours.map((hour, at) => {
       const share = shares[at] ?? 0
       const fill = shareColour(share)
@@ -89,12 +92,13 @@ export function hourCells({ litShares }: Pick<ZoneSun, 'litShares'>, sheet: Hour
 }
 
 /** Percents of a day's hours; "all" and "none" once for all that follow each other. */
-function wordsOf(shares: readonly number[]): string[] {
+function wordsOf(shares: readonly number[], columnPx: number): string[] {
+  const none = columnPx < LEAST_WORD_PX ? '0' : 'none'
   const percents = shares.map((share) => Math.round(share * 100))
   const words = percents.map(String)
   for (const [percent, word] of [
     [100, 'all'],
-    [0, 'none'],
+    [0, none],
   ] as const)
     for (const run of runsOf(percents, percent)) {
       run.forEach((at) => (words[at] = ''))

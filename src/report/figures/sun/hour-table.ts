@@ -1,5 +1,5 @@
 import type { ZoneSun } from '#core/shade'
-import { monthNames, months } from '#core/units'
+import { monthNames, months, type Month } from '#core/units'
 import type { TableTwin } from '../../figures/strips/table-twin.types'
 import { hours } from '../../drawing/measures'
 import { hourSheet, hoursUp } from './hour-cells'
@@ -14,6 +14,9 @@ export interface HoursAsked {
 
 /** Width does not matter to the figures [px]. */
 const ANY_PX = 600
+
+/** Less sun through leaves is not told [h]. */
+const LEAST_H = 0.05
 
 /** Share of the zone in the sun for every hour by the sun and every month. */
 export function dayByHourTable({ zoneSun, letter, name, latitudeDeg }: HoursAsked): TableTwin {
@@ -42,4 +45,13 @@ export function dayByHourWords({ zoneSun }: Pick<HoursAsked, 'zoneSun'>): string
         `${monthNames[month]} ${hours(zoneSun.sunHours[month])}, of it ${hours(zoneSun.morningHours[month])} before noon`,
     )
     .join('; ')
+}
+
+/** A month's sun in words, the fullest first. */
+export function monthWordings({ sunHours, morningHours, dappledHours }: ZoneSun, month: Month): string[] {
+  const all = `${monthNames[month]}: ${hours(sunHours[month])}`
+  const morning = `${all}, of it ${hours(morningHours[month])} before noon`
+  const leafy =
+    dappledHours[month] < LEAST_H ? [] : [`${morning}, ${hours(dappledHours[month])} partly through leaves`]
+  return [...leafy, morning, all]
 }

@@ -76,16 +76,20 @@ interface Column {
   readonly high: number
 }
 
+/** Shapes that the sheet cuts off run on past its edge, where a clip hides their outline [px]. */
+const PAST_PX = 6
+
 /** One closed shape over neighbouring columns, from their lows to their highs. */
 function band(columns: readonly Column[], scale: SkyScale): string {
   if (!columns.some(({ low, high }) => high > low)) return ''
   const { x, y, leftPx, rightPx } = scale
-  const halfPx = (x(columns[1]?.azimuthDeg ?? 0) - x(columns[0]?.azimuthDeg ?? 0)) / 2 || 0
+  const halfPx = (x(scale.middleDeg + 1) - x(scale.middleDeg)) / 2
   const xOf = ({ azimuthDeg }: Column, at: number) => {
-    const aside = at === 0 ? -halfPx : at === columns.length - 1 ? halfPx : 0
-    return Math.min(rightPx, Math.max(leftPx, x(azimuthDeg) + aside))
+    const xPx = x(azimuthDeg)
+    if (at === 0) return xPx - (xPx <= leftPx + halfPx ? PAST_PX : halfPx)
+    return at === columns.length - 1 ? xPx + (xPx >= rightPx - halfPx * 2.5 ? PAST_PX : halfPx) : xPx
   }
-  const cut = (heightDeg: number) => y(Math.min(scale.topDeg, Math.max(0, heightDeg)))
+  const cut = (heightDeg: number) => Math.max(scale.topPx - PAST_PX, y(Math.max(0, heightDeg)))
   const tops = columns.map((column, at) => ({ xPx: xOf(column, at), yPx: cut(column.high) }))
   const feet = columns.map((column, at) => ({ xPx: xOf(column, at), yPx: cut(column.low) }))
   return outline([...tops, ...feet.reverse()])

@@ -2,6 +2,8 @@ import type { Box, Px } from '../../drawing/path'
 import { wordsInRoom, type PlacedWord, type WordWish } from '../../drawing/words-in-room'
 import { hours } from '../../drawing/measures'
 import { sunArc } from '#core/shade'
+import { around } from '../../drawing/rings'
+import { SUN_PX } from '../../drawing/sun-places'
 import type { SkyPath } from './sky-paths'
 import { wholeHours } from './sky-paths'
 import { skyPx, type SkyScale } from './sky-scale'
@@ -26,13 +28,16 @@ export interface SkyWords {
   readonly hours: readonly PlacedWord[]
 }
 
+/** What is drawn of the sky, and the sun that stands on a path. */
+interface DrawnSky {
+  readonly paths: readonly SkyPath[]
+  readonly shapes: SkyShapes
+  readonly scale: SkyScale
+  readonly sun: Px | undefined
+}
+
 /** Finds the words of the sky their places; what finds none is in the table. */
-export function skyWords(
-  paths: readonly SkyPath[],
-  shapes: SkyShapes,
-  scale: SkyScale,
-  latitudeDeg: number,
-): SkyWords {
+export function skyWords({ paths, shapes, scale, sun }: DrawnSky, latitudeDeg: number): SkyWords {
   const bounds: Box = {
     leftPx: scale.leftPx,
     rightPx: scale.rightPx,
@@ -50,7 +55,7 @@ export function skyWords(
       places: thing.places,
     })),
   ]
-  const placed = wordsInRoom(wishes, bounds)
+  const placed = wordsInRoom(wishes, bounds, sun ? [around(sun, SUN_PX + 1, SUN_PX + 1)] : [])
   const of = (kind: string) => placed.filter(({ key }) => key.startsWith(`${kind} `))
   return {
     things: of('thing'),

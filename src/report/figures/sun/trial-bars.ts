@@ -1,3 +1,4 @@
+import { textWidthPx } from '../../drawing/text-width'
 import { changeColour, changeWords } from '../../words/change-classes'
 import { hours } from '../../drawing/measures'
 import { wordOn } from '../../ramps'
@@ -29,7 +30,7 @@ export interface TrialLine {
 }
 
 /** Sizes of the comparison [px]. */
-const PX = { name: 130, class: 120, gap: 16, row: 38, narrowRow: 136, figures: 106, narrowName: 78 } as const
+const PX = { class: 120, gap: 16, row: 38, narrowRow: 136, figures: 106, narrowName: 78 } as const
 
 /** Narrower sheets set the seasons one under the other. */
 const NARROW_PX = 760
@@ -37,38 +38,49 @@ const NARROW_PX = 760
 /** How the change's patch stands to its bars [px]. */
 export const PATCH = { widePx: 54, tallPx: 20 } as const
 
+/** Zone names take as much room as the longest needs, within limits [px]. */
+const NAME_PX = { least: 110, most: 210, letter: 30 } as const
+
 /** Every zone with its three seasons, all bars at one scale of hours. */
 export function trialBars(rows: readonly TrialRow[], widthPx: number) {
   const narrow = widthPx < NARROW_PX
-  const most = Math.max(1, ...rows.flatMap(({ seasons }) => seasons.flatMap(({ now, then }) => [now, then])))
-  const lines = rows.map((row, at) =>
-    narrow ? narrowLine(row, at, { widthPx, most }) : wideLine(row, at, { widthPx, most }),
-  )
+  const sheet = { widthPx, most: mostHours(rows), namePx: namePx(rows) }
   const rowPx = narrow ? PX.narrowRow : PX.row
   return {
-    narrow,
-    rowPx,
-    lines,
-    tallPx: rows.length * rowPx,
-    columnPx: (at: number) => columnPx(widthPx, at),
+    ...{ narrow, rowPx, tallPx: rows.length * rowPx },
+    lines: rows.map((row, at) => (narrow ? narrowLine(row, at, sheet) : wideLine(row, at, sheet))),
+    columnPx: (at: number) => columnPx(sheet, at),
   }
 }
 
 interface Sheet {
   readonly widthPx: number
   readonly most: number
+  readonly namePx: number
 }
 
-const eachPx = (widthPx: number) => (widthPx - PX.name - PX.class - PX.gap * 2) / 3
-const columnPx = (widthPx: number, at: number) => PX.name + at * (eachPx(widthPx) + PX.gap)
+function mostHours(rows: readonly TrialRow[]): number {
+  return Math.max(1, ...rows.flatMap(({ seasons }) => seasons.flatMap(({ now, then }) => [now, then])))
+}
 
-function wideLine(row: TrialRow, at: number, { widthPx, most }: Sheet): TrialLine {
+function namePx(rows: readonly TrialRow[]): number {
+  const widest = Math.max(0, ...rows.map(({ zone }) => textWidthPx(zone.name, 'serif', 15)))
+  return Math.min(NAME_PX.most, Math.max(NAME_PX.least, widest + NAME_PX.letter))
+}
+
+const eachPx = ({ widthPx, namePx: name }: Sheet) => (widthPx - name - PX.class - PX.gap * 2) / 3
+const columnPx = (sheet: Sheet, at: number) => sheet.namePx + at * (eachPx(sheet) + PX.gap)
+
+function wideLine(row: TrialRow, at: number, sheet: Sheet): TrialLine {
   const topPx = at * PX.row
   return {
     ...{ row, topPx, classWords: classChange(row) },
-    classAt: { xPx: widthPx - 2, yPx: topPx + 23 },
+    classAt: { xPx: sheet.widthPx - 2, yPx: topPx + 23 },
     bars: row.seasons.map((season, column) =>
-      barOf(season, { leftPx: columnPx(widthPx, column), topPx: topPx + 6, most, roomPx: eachPx(widthPx) }),
+      barOf(season, {
+        ...{ leftPx: columnPx(sheet, column), topPx: topPx + 6 },
+        ...{ most: sheet.most, roomPx: eachPx(sheet) },
+      }),
     ),
   }
 }

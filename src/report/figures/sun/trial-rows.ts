@@ -79,13 +79,17 @@ export function trialTable(asked: TrialAsked): TableTwin {
     columns: ['Zone', ...steeringMonths(asked.latitudeDeg).map(({ name }) => name), 'Light class'],
     rows: trialRows(asked).map((row) => [
       `${row.zone.letter} ${row.zone.name}`,
-      ...row.seasons.map(
-        ({ now, then }) => `${hours(now)} now, ${hours(then)} then: ${changeWords(roundedGain(now, then))}`,
-      ),
+      ...row.seasons.map(hoursChange),
       classChange(row),
     ]),
     note: 'Hours of direct sun on a clear day, means of the zones.',
   }
+}
+
+/** "8.4 h, then 9.1 h: +0.7 h". */
+function hoursChange({ now, then }: ComparedHours): string {
+  const gain = roundedGain(now, then)
+  return gain === 0 ? `${hours(now)}, the same` : `${hours(now)}, then ${hours(then)}: ${changeWords(gain)}`
 }
 
 /** The change between figures as they are told, so that they agree [h]. */
