@@ -47,6 +47,7 @@ const textOptions = [
   'longitude',
   'elevation',
   'name',
+  'time-zone',
   'place',
   'book',
   'kind',

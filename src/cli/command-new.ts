@@ -19,6 +19,7 @@ import { exitCodes, UsageError } from './exit'
 import type { Arguments } from './arguments'
 import { groundFromBook, type MeasuredGround } from './ground-from-book'
 import { startFromSurvey } from './new-from-survey'
+import { withTimeZone } from './time-zone-option'
 import { trueFaces } from './true-faces'
 
 /** Starts a plan from a survey file, or from a bank, a profile, levels, a grid or a field book. */
@@ -47,7 +48,8 @@ export function start(given: Arguments, console: Console): number | Promise<numb
   const place = places.find(({ id }) => id === placeId)
   if (placeId !== undefined && !place)
     throw new UsageError(`There is no place “${placeId}”. Known: ${places.map(({ id }) => id).join(', ')}.`)
-  writeText(given.text('out'), savePlan(place ? { ...plan, climate: climateOfPlace(place) } : plan), console)
+  const placed = place ? { ...plan, climate: climateOfPlace(place) } : plan
+  writeText(given.text('out'), savePlan(withTimeZone(placed, given)), console)
   return exitCodes.done
 }
 

@@ -67,6 +67,7 @@ export const commands: ReadonlyMap<string, Command> = new Map<string, Command>([
         'longitude',
         'elevation',
         'name',
+        'time-zone',
         'place',
         'out',
       ],

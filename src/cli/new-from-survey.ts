@@ -7,6 +7,7 @@ import type { Arguments } from './arguments'
 import { complainOf, writeText, type Console } from './console'
 import { exitCodes, UsageError } from './exit'
 import { openDoubts, surveyFile, unitGiven } from './survey-file'
+import { withTimeZone } from './time-zone-option'
 
 /** Starts a plan from a survey file of any format. */
 export async function startFromSurvey(file: string, given: Arguments, console: Console): Promise<number> {
@@ -100,7 +101,7 @@ function planOf({ ground, boundary, site }: SurveyGround, given: Arguments): Pla
     ...(elevationM === undefined ? {} : { elevationM }),
   })
   const survey = boundary ? { ...plan.survey, boundary: [...boundary] } : plan.survey
-  return { ...plan, survey, ...(place ? { climate: climateOfPlace(place) } : {}) }
+  return withTimeZone({ ...plan, survey, ...(place ? { climate: climateOfPlace(place) } : {}) }, given)
 }
 
 /** What the person says counts more than what the file tells. */
