@@ -8,7 +8,7 @@ const EARTH_RADIUS_M = 6371000
 const TURN_RAD_PER_H = Math.PI / 12
 
 /** Middles of the 0.1 h steps at which r.sun's day sums stand the sun, those with the sun up. */
-export function rsunHours(latitudeDeg: number, dayOfYear: number, stepHours = 0.1): readonly number[] {
+function rsunHours(latitudeDeg: number, dayOfYear: number, stepHours = 0.1): readonly number[] {
   const { declinationRad } = daySun(dayOfYear)
   return Array.from({ length: Math.round(24 / stepHours) }, (_, at) => (at + 0.5) * stepHours).filter(
     (hour) => sunAtHourAngle(toRadians(latitudeDeg), declinationRad, (hour - 12) * TURN_RAD_PER_H).up > 0,

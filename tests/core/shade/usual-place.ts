@@ -7,7 +7,7 @@ import { eachMonth, type Twelve } from '#core/units'
 const WH_PER_MJ = 1e6 / 3600
 
 /** A year like that of southern England. */
-export const temperate: Climate = {
+const temperate: Climate = {
   from: 'typed',
   elevationM: 50,
   coast: false,
