@@ -118,6 +118,7 @@ describe('the moment', () => {
     expect(moment.sunText.value).toBe('The sun does not rise on 21 December.')
     moment.store.turnToDay(172)
     expect(moment.spanH.value).toEqual({ fromH: 0, toH: 24 })
+    expect(moment.riseText.value).toBe('The sun does not set on this day.')
   })
 
   it('equation of time, from memory: at Greenwich on 3 November the sun is highest at 11:44, and on 21 June an hour later on the clock', () => {
@@ -301,6 +302,7 @@ describe('the sliders', () => {
         spanH: { fromH: 4, toH: 20 },
         latitudeDeg: 51,
         timeText: '12:00 by the sun',
+        riseText: 'Up from 04:00 to 20:00 by the sun, over an open horizon.',
         playing: false,
         still: false,
         ...more,
@@ -325,8 +327,9 @@ describe('the sliders', () => {
   })
 
   it('without a sunrise there is nothing to play', () => {
-    const box = controls({ spanH: undefined })
-    expect(box.text()).toContain('The sun does not rise on this day.')
+    const box = controls({ spanH: undefined, riseText: 'The sun does not rise on 21 December.' })
+    expect(box.text()).toContain('The sun does not rise on 21 December.')
+    expect(box.find('#moment-time').exists()).toBe(false)
     expect(box.find('.press').attributes('disabled')).toBeDefined()
   })
 })

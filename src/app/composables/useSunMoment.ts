@@ -43,6 +43,13 @@ export function useSunMoment(plan: () => Plan) {
     const clockText = byClock(hour.value)
     return `${timeWords(hour.value)} by the sun${clockText ? `, ${clockText} by the clock` : ''}`
   })
+  const riseText = computed(() => {
+    if (!spanH.value) return `The sun does not rise on ${dayText.value}.`
+    const { riseH, setH } = arc.value
+    if (setH - riseH >= DAY_H) return 'The sun does not set on this day.'
+    const [rise, set] = [riseH, setH].map((at) => byClock(at) ?? timeWords(at))
+    return `Up from ${rise} to ${set} by the ${clock.value.known ? 'clock' : 'sun'}, over an open horizon.`
+  })
   const sunText = computed(() => {
     if (!spanH.value) return `The sun does not rise on ${dayText.value}.`
     const { azimuthDeg, altitudeDeg } = stands.value
@@ -67,6 +74,7 @@ export function useSunMoment(plan: () => Plan) {
     sunDeg,
     dayText,
     timeText,
+    riseText,
     sunText,
     byClock,
     clock,
