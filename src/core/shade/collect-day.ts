@@ -23,11 +23,11 @@ const LOW_SUN_RAD = 0.1
  *
  * @param steps - the day's sun
  * @param on - the cells, the sky they see and what shades them
- * @param sky - what `seenSky` makes of them; handed in where several days fall on the same cells
  * @returns hours of sun [h] and radiation [Wh/m² of slope], one value per cell
  * @see Hofierka & Suri 2002, after Muneer 1990 for diffuse light on slopes
  */
-export function collectDay(steps: readonly SunStep[], on: Collecting, sky = seenSky(on)): DayOnGround {
+export function collectDay(steps: readonly SunStep[], on: Collecting): DayOnGround {
+  const sky = seenSky(on)
   const count = on.planes.up.length
   const sums = {
     sunHours: new Float32Array(count),
@@ -43,20 +43,15 @@ export function collectDay(steps: readonly SunStep[], on: Collecting, sky = seen
 }
 
 /** Muneer's two parts of the sky as each cell sees them, narrowed by the skyline. */
-export interface SeenSky {
+interface SeenSky {
   readonly even: Float64Array
   readonly uneven: Float64Array
   /** Both together on ground in shadow. */
   readonly inShade: Float64Array
 }
 
-/**
- * What cells see of the sky, the same on every day.
- *
- * @param on - the cells and the share of the sky that each sees [1]
- * @returns the parts of the sky, one value per cell [1]
- */
-export function seenSky(on: Collecting): SeenSky {
+// What cells see of the sky, the same on every day.
+function seenSky(on: Collecting): SeenSky {
   const { skyView } = on
   const { ownSky, tiltTerm } = on.planes
   const even = new Float64Array(ownSky.length)
