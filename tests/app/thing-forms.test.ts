@@ -2,8 +2,10 @@
 import { mount } from '@vue/test-utils'
 import { createPinia, setActivePinia } from 'pinia'
 import { beforeEach, describe, expect, it } from 'vitest'
+import { pointInRing } from '#core/geometry'
 import { loadTables } from '#io'
 import { openPlan, type Findings, type Obstacle, type Plan } from '#plan'
+import { letterPlaces } from '../../src/app/components/plan/letter-places'
 import HeightByAngles from '../../src/app/components/HeightByAngles.vue'
 import LeafMonths from '../../src/app/components/LeafMonths.vue'
 import { thingElevation } from '../../src/app/drawing/thing-elevation'
@@ -307,5 +309,29 @@ describe('what a trial brings', () => {
     expect(bringsWords(findings, 'other', 52)).toBe('Being worked out.')
     const same = { ...findings, trials: [{ trialId: 't', zoneSun: findings.zoneSun }] } as unknown as Findings
     expect(bringsWords(same, 't', 52)).toMatch(/^No zone gains or loses/)
+  })
+})
+
+describe('letters on the plan (by construction)', () => {
+  const strip = (southM: number, northM: number) => [
+    at(0, southM),
+    at(40, southM),
+    at(40, northM),
+    at(0, northM),
+  ]
+
+  it('stand in the middle of their zones where these are clear of one another', () => {
+    expect(letterPlaces([strip(0, 10), strip(10, 20)], 8)).toEqual([at(20, 5), at(20, 15)])
+  })
+
+  it('keep their distance inside narrow zones, and stay inside a bent one', () => {
+    const places = letterPlaces([strip(0, 2), strip(2, 4), strip(4, 6)], 8)
+    for (const [row, one] of places.entries()) {
+      expect(pointInRing(one, strip(row * 2, row * 2 + 2))).toBe(true)
+      for (const other of places.slice(row + 1))
+        expect(Math.hypot(one.eastM - other.eastM, one.northM - other.northM)).toBeGreaterThanOrEqual(8)
+    }
+    const bent = [at(0, 0), at(10, 0), at(10, 1), at(1, 1), at(1, 10), at(0, 10)]
+    expect(letterPlaces([bent], 1).every((place) => pointInRing(place, bent))).toBe(true)
   })
 })

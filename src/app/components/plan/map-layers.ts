@@ -16,14 +16,12 @@ export const mapLayers = [
 
 export type MapLayer = (typeof mapLayers)[number]['id']
 
-/** What is picked, and who is told of the next. */
-export interface ZonePick {
-  readonly picked: string | undefined
-  readonly pick: ((zoneId: string) => void) | undefined
-}
-
-/** Everything of the plan that is drawn under the editing marks, besides levels and backdrop. */
-export function planLayers(view: PlanView, shown: ReadonlySet<MapLayer>, zones: ZonePick): L.LayerGroup {
+/** Everything of the plan that is drawn under the editing marks, besides levels, letters and backdrop. */
+export function planLayers(
+  view: PlanView,
+  shown: ReadonlySet<MapLayer>,
+  picked: string | undefined,
+): L.LayerGroup {
   const when = (layer: MapLayer, layers: () => L.Layer[]) => (shown.has(layer) ? layers() : [])
   return L.layerGroup([
     L.polygon([lineOnMap(view.boundary), ...view.marked.holes.map(lineOnMap)], {
@@ -31,7 +29,7 @@ export function planLayers(view: PlanView, shown: ReadonlySet<MapLayer>, zones: 
       interactive: false,
     }),
     ...when('contours', () => contourLayers(view)),
-    ...when('zones', () => zoneLayers(view, zones)),
+    ...when('zones', () => zoneLayers(view, picked)),
     ...when('water', () => waterLayers(view)),
     ...when('lines', () => lineLayers(view.marked)),
     ...when('things', () => [...thingLayers(view), ...aroundLayers(view.marked)]),
@@ -65,20 +63,13 @@ function runsInside(line: Ring, boundary: Ring): PlanPoint[][] {
   return runs.filter((run) => run.length > 1)
 }
 
-function zoneLayers({ zones }: PlanView, { picked, pick }: ZonePick): L.Layer[] {
-  return zones.flatMap((zone) => {
-    const own = zone.id === picked ? ' picked' : ''
-    const outline = L.polygon(lineOnMap(zone.ring), { className: `map-zone${own}`, interactive: false })
-    const label = L.marker(outline.getBounds().getCenter(), {
-      icon: L.divIcon({ className: `map-letter${own}`, html: zone.letter, iconSize: [26, 26] }),
-      ...(pick
-        ? { title: `Zone ${zone.letter}`, alt: `Zone ${zone.letter}` }
-        : { interactive: false, keyboard: false }),
-    })
-    if (pick) label.on('click', () => pick(zone.id))
-    return [outline, label]
-  })
-}
+const zoneLayers = ({ zones }: PlanView, picked: string | undefined): L.Layer[] =>
+  zones.map(({ id, ring }) =>
+    L.polygon(lineOnMap(ring), {
+      className: id === picked ? 'map-zone picked' : 'map-zone',
+      interactive: false,
+    }),
+  )
 
 /** Share of the plot's length that an arrow for all of its water takes [m/m]. */
 const ARROW_SHARE = 0.12
