@@ -1,8 +1,7 @@
 import type { FarPoint, Screen, Shading, Standing, TiltedCells } from '#core/shade'
 import type { PlanPoint } from '#core/geometry'
 import { eachMonth } from '#core/units'
-import lightClasses from '../../../data/shade/light-classes.json'
-import { shadeTablesSchema } from '../../../src/core/shade/shade-tables.schema'
+import { loadTables } from '#io'
 
 /** A level plot of 21 x 21 cells of 1 m, its middle at 10.5 m east and north. */
 export const MIDDLE: PlanPoint = { eastM: 10.5, northM: 10.5 }
@@ -53,4 +52,4 @@ export function wall(towards: 'north' | 'east' | 'south' | 'west', distanceM: nu
 }
 
 /** The light classes as they stand in the table. */
-export const classes = shadeTablesSchema.shape.lightClasses.parse(lightClasses)
+export const classes = loadTables().shade.lightClasses
