@@ -12,7 +12,7 @@ export { rampColour, ramps, wordOn, type RampName } from './ramps'
 export { sectionView } from './section-view'
 export { planShade, planShadings } from './plan-shade'
 export type { PlanShade } from './plan-shade.types'
-export { lightPicture } from './light-picture'
+export { LIGHT_LIMITS, lightPicture } from './light-picture'
 export { planView } from './plan-view'
 export { isOutline } from './section-view-obstacles'
 export {

@@ -1,9 +1,7 @@
-import type { Direction } from '#core/sun'
-import { squareTo } from '#core/sun'
 import type { GridFrame, PlanPoint } from '#core/geometry'
 import type { TiltedCells } from '#core/shade'
-
-import { LIGHT_LIMITS } from '../drawing/light-pixels'
+import { squareTo, type Direction } from '#core/sun'
+import { LIGHT_LIMITS } from '#report'
 
 /** Light on every cell at one moment. */
 export interface MomentLight {

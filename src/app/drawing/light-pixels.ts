@@ -1,5 +1,5 @@
 import type { GridFrame } from '#core/geometry'
-import { ramps } from '#report'
+import { LIGHT_LIMITS, ramps } from '#report'
 
 /** What a picture of light and shade is made of. */
 export interface LitCells {
@@ -9,9 +9,6 @@ export interface LitCells {
   /** Share of direct light that reaches the cell, 0 to 1. */
   readonly light: Float32Array
 }
-
-/** Share of direct light from which ground counts as in the sun, and below which as in shade, 0 to 1; own judgement. */
-export const LIGHT_LIMITS = { sun: 0.95, shade: 0.01 }
 
 /** How strongly light and shade cover the paper, so that lines and letters still read on it, 0 to 1. */
 export const LIGHT_COVER = { shade: 0.62, through: 0.58, sun: 0.5 }
