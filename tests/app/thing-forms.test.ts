@@ -139,21 +139,21 @@ describe('heights by angles (by construction: right-angled triangles)', () => {
 })
 
 describe('usual figures', () => {
-  it('come from the table, each with its source', () => {
+  it('come from the table', () => {
     const tree = usualFigures(thing('tree', { heightM: 10 }), shade, 52)
     const row = shade.things.light.find(({ kind, leaf }) => kind === 'tree' && leaf === 'deciduous')
-    expect(tree.leafyLight).toMatchObject({ value: row?.leafyLight, source: row?.source })
-    expect(tree.crownWidthM?.value).toBeCloseTo(10 * shade.things.crown.widthShare, 6)
+    expect(tree.leafyLight).toBe(row?.leafyLight)
+    expect(tree.crownWidthM).toBeCloseTo(10 * shade.things.crown.widthShare, 6)
     expect(usualFigures(thing('tree'), shade, 52).crownWidthM).toBeUndefined()
-    expect(usualFigures(thing('wall'), shade, 52).leafyLight?.value).toBe(0)
+    expect(usualFigures(thing('wall'), shade, 52).leafyLight).toBe(0)
     expect(usualFigures(thing('path'), shade, 52)).toMatchObject({ leaf: undefined, leafyLight: undefined })
   })
 
   it('leaves come half a year later south of the equator', () => {
     const { from, to } = shade.things.leafMonths
-    expect(usualFigures(thing('tree'), shade, 52).leafMonths?.value).toEqual({ from, to })
+    expect(usualFigures(thing('tree'), shade, 52).leafMonths).toEqual({ from, to })
     const turned = (month: number) => ((month + 5) % 12) + 1
-    expect(usualFigures(thing('tree'), shade, -38).leafMonths?.value).toEqual({
+    expect(usualFigures(thing('tree'), shade, -38).leafMonths).toEqual({
       from: turned(from),
       to: turned(to),
     })

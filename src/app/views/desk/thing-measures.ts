@@ -20,7 +20,7 @@ export function thingMeasures(thing: Obstacle, usual: UsualFigures): ThingMeasur
     heightM,
     ridgeM: shape === 'building' ? thing.ridgeM : undefined,
     widthM: widthOf(thing, usual),
-    crownBaseM: thing.crownBaseM ?? usual.crownBaseM?.value ?? 0,
+    crownBaseM: thing.crownBaseM ?? usual.crownBaseM ?? 0,
   }
 }
 
@@ -36,7 +36,7 @@ function widthOf(thing: Obstacle, usual: UsualFigures): number {
 }
 
 const crownWidthM = (thing: Obstacle, usual: UsualFigures): number =>
-  thing.crownWidthM ?? usual.crownWidthM?.value ?? outlineWidthM(thing.ring) ?? 1
+  thing.crownWidthM ?? usual.crownWidthM ?? 1
 
 /** The shorter of the first two sides of an outline. */
 function outlineWidthM(ring: Ring): number | undefined {

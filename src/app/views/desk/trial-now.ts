@@ -10,7 +10,7 @@ export function nowWords(thing: Obstacle, way: TrialWay, usual: UsualFigures): s
   const measured = shownFigure(thing[way], figure.unit)
   if (measured !== undefined) return `Now: ${measured} ${figure.unit}.`
   const taken = way === 'heightM' || way === 'ridgeM' ? undefined : usual[way]
-  return taken
-    ? `Now: ${shownFigure(taken.value, figure.unit)} ${figure.unit}, as usual.`
-    : 'Now: not measured.'
+  return taken === undefined
+    ? 'Now: not measured.'
+    : `Now: ${shownFigure(taken, figure.unit)} ${figure.unit}, as usual.`
 }
