@@ -43,7 +43,7 @@ export const layers = {
     'vue$',
     'vue/server-renderer$',
     'd3-',
-    '(\\.\\./){1,2}(figures|drawing|style|words|ramps|section-view|plan-view)',
+    '(\\.\\./){1,2}(figures|drawing|style|words|ramps|section-view|plan-view|plan-shade|light-picture)',
   ],
   worker: ['#core/', '#plan$', '#io$', '#files$'],
   cli: ['#core/', '#plan$', '#io$', '#files$', '#report$', 'node:'],

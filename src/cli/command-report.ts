@@ -1,4 +1,4 @@
-import { loadSources } from '#io'
+import { loadShadeTables, loadSources } from '#io'
 import { reportHtml } from '#report'
 import type { Arguments } from './arguments'
 import { complainOf, writeText, type Console } from './console'
@@ -12,6 +12,10 @@ export async function report(given: Arguments, console: Console): Promise<number
   const assessed = assessFile(file)
   if (!assessed.ok) return complainOf(assessed.problems, console)
   const { plan, findings } = assessed.value
-  writeText(given.text('out'), await reportHtml(plan, findings, loadSources()), console)
+  writeText(
+    given.text('out'),
+    await reportHtml(plan, findings, { shade: loadShadeTables(), sources: loadSources() }),
+    console,
+  )
   return exitCodes.done
 }

@@ -151,7 +151,7 @@ export interface PlanView {
 }
 
 /** The crown of a tree from above. */
-export interface PlanCrown {
+interface PlanCrown {
   /** The tree it belongs to. */
   readonly id: string
   readonly at: PlanPoint

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { reportHtml } from '#report'
 import { demos } from '../../src/io/demos'
+import { loadShadeTables } from '../../src/io/shade-tables'
 import { loadSources } from '../../src/io/source-table'
 import { assessed } from '../io/assessed'
 
@@ -17,7 +18,8 @@ function wordsOf(html: string): string {
 
 describe.each(demos)('report of $id', async ({ text }) => {
   const { plan, findings } = assessed(text)
-  const html = await reportHtml(plan, findings, loadSources())
+  const tables = { shade: loadShadeTables(), sources: loadSources() }
+  const html = await reportHtml(plan, findings, tables)
   const words = wordsOf(html)
 
   it('shows every zone, every planted plant with what is poisonous, every danger and caution', () => {
@@ -59,6 +61,6 @@ describe.each(demos)('report of $id', async ({ text }) => {
     expect(html).not.toMatch(/<script|<link|<img|@import/)
     expect(html).not.toMatch(/url\((?!#)/)
     const again = assessed(text)
-    expect(await reportHtml(again.plan, again.findings, loadSources())).toBe(html)
+    expect(await reportHtml(again.plan, again.findings, tables)).toBe(html)
   })
 })

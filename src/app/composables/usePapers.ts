@@ -1,4 +1,4 @@
-import { careCalendar, loadSources, plantSchedule, zoneSchedule } from '#io'
+import { careCalendar, loadShadeTables, loadSources, plantSchedule, zoneSchedule } from '#io'
 import { reportHtml } from '#report'
 import { savePlan, type Findings, type Plan } from '#plan'
 import { download, fileStem } from './download'
@@ -24,7 +24,7 @@ export function papersOf(plan: Plan, findings: Findings, year: number): readonly
       tells: 'every drawing, figure and reason, to print or send',
       file: `${stem}.html`,
       kind: 'text/html',
-      make: () => reportHtml(plan, findings, loadSources()),
+      make: () => reportHtml(plan, findings, { shade: loadShadeTables(), sources: loadSources() }),
     },
     {
       id: 'calendar',

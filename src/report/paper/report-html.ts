@@ -1,6 +1,6 @@
 import { createSSRApp } from 'vue'
 import { renderToString } from 'vue/server-renderer'
-import type { Findings, Plan, Source } from '#plan'
+import type { Findings, Plan, Tables } from '#plan'
 import { styleText } from '../style/style-text'
 import paper from './paper.css?inline'
 import PaperReport from './PaperReport.vue'
@@ -10,15 +10,15 @@ import PaperReport from './PaperReport.vue'
  *
  * @param plan - the plan
  * @param findings - what follows from it
- * @param sources - data/sources.json
+ * @param tables - sources, and the limits of light classes
  * @returns an HTML document; the same plan gives the same bytes
  */
 export async function reportHtml(
   plan: Plan,
   findings: Findings,
-  sources: Readonly<Record<string, Source>>,
+  tables: Pick<Tables, 'shade' | 'sources'>,
 ): Promise<string> {
-  const body = await renderToString(createSSRApp(PaperReport, { plan, findings, sources }))
+  const body = await renderToString(createSSRApp(PaperReport, { plan, findings, tables }))
   return `<!doctype html>
 <html lang="en-GB" data-theme="light">
 <head>

@@ -43,7 +43,7 @@ export interface HourCell {
 
 /** Room for hours at the left and months on top [px]. */
 const ROOM = { left: 36, right: 8, top: 38 } as const
-const ROW_PX = { wide: 16, narrow: 13 } as const
+const ROW_PX = { wide: 16, narrow: 9 } as const
 const TYPE_PX = 11
 
 /** Narrower columns carry no figures [px]. */
