@@ -137,6 +137,15 @@ describe('the moment', () => {
     expect(moment.clock.value.trouble).toContain('Europe/Nowhere')
   })
 
+  it('another plan has no place of the one before, but the same day and time', () => {
+    const { store } = momentAt(51)
+    store.turnToDay(100)
+    store.wishedHour = 9
+    store.place = { eastM: 1, northM: 2 }
+    store.clear()
+    expect([store.place, store.dayOfYear, store.wishedHour]).toEqual([undefined, 100, 9])
+  })
+
   it('the month on the sheet and the day go together', async () => {
     const moment = momentAt(51)
     const sheet = useSheetStore()

@@ -27,5 +27,11 @@ export const useSunMomentStore = defineStore('sun-moment', () => {
     sheet.month = dateOf(day).month
   }
 
-  return { dayOfYear, wishedHour, place, playing, turnToDay }
+  /** As when a plan is first laid out: no place of another plot. */
+  function clear(): void {
+    place.value = undefined
+    playing.value = false
+  }
+
+  return { dayOfYear, wishedHour, place, playing, turnToDay, clear }
 })
