@@ -6,7 +6,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest'
 import { openPlan, type Plan } from '#plan'
 import SkylineStrip from '../../src/app/components/SkylineStrip.vue'
 import TimeZoneField from '../../src/app/components/TimeZoneField.vue'
-import { hillsPath, skyStrip, sunLine } from '../../src/app/drawing/skyline-strip'
+import { hillsPath, skyStrip, sunLabel, sunLine } from '../../src/app/drawing/skyline-strip'
 import { columnOf, readColumn, setColumn, sunToldBy } from '../../src/app/edits/climate-months'
 import { readSkyline } from '../../src/app/edits/read-skyline'
 import {
@@ -102,6 +102,24 @@ describe('the strip of far hills (by construction: 360 px are 360°)', () => {
     expect(hillsPath(strip, [], 360)).toBe('')
     const path = [350, 10].map((azimuthDeg) => ({ azimuthDeg, altitudeDeg: 5 }))
     expect(sunLine(strip, path, 360).match(/M/g)).toHaveLength(2)
+  })
+
+  it('names a path above its noon, or to the left of where it leaves, in the south too', () => {
+    for (const northIsNoon of [false, true]) {
+      const strip = skyStrip(720, 0, northIsNoon)
+      const noonDeg = northIsNoon ? 0 : 180
+      const path = (altitudeDeg: number) =>
+        [-60, 0, 60].map((off) => ({
+          azimuthDeg: (noonDeg + off + 360) % 360,
+          altitudeDeg: altitudeDeg - Math.abs(off) / 6,
+        }))
+      expect(sunLabel(strip, path(12), false)).toMatchObject({ xPx: 360, anchor: 'middle' })
+      const [outer, inner] = [sunLabel(strip, path(40), true), sunLabel(strip, path(40), false)]
+      expect([outer?.anchor, inner?.anchor]).toEqual(['end', 'start'])
+      expect(outer?.xPx).toBeLessThan(240)
+      expect(inner?.xPx).toBeGreaterThan(240)
+    }
+    expect(sunLabel(skyStrip(720, 0, false), [], true)).toBeUndefined()
   })
 
   it('says where the highest hill is', () => {

@@ -13,6 +13,7 @@ import { thingsSubject } from '../../src/app/edits/around-subjects'
 import { heightByAngles } from '../../src/app/edits/height-by-angles'
 import { addThing } from '../../src/app/edits/things'
 import { usualFigures } from '../../src/app/edits/usual-figures'
+import { usualRows } from '../../src/app/edits/usual-rows'
 import { setHeight, takeUsualSize, USUAL_NOTE, usualSizes } from '../../src/app/edits/usual-sizes'
 import { usePlanStore } from '../../src/app/stores/plan'
 import { useSheetStore } from '../../src/app/stores/sheet'
@@ -24,7 +25,7 @@ import { demoPlan } from './demo-plan'
 
 beforeEach(() => setActivePinia(createPinia()))
 
-const { shade } = loadTables()
+const { shade, sources } = loadTables()
 const at = (eastM: number, northM: number) => ({ eastM, northM })
 const thing = (kind: Obstacle['kind'], more: Partial<Obstacle> = {}): Obstacle => ({
   id: 'one',
@@ -157,6 +158,15 @@ describe('usual figures', () => {
       from: turned(from),
       to: turned(to),
     })
+  })
+
+  it('are told with their sources', () => {
+    const rows = usualRows(shade)
+    expect(rows).toHaveLength(8)
+    const [pine] = rows.filter(({ what }) => what === 'Tree that keeps its leaves')
+    const held = shade.things.light.find(({ kind, leaf }) => kind === 'tree' && leaf === 'evergreen')
+    expect(pine?.figures).toBe(`${(held?.leafyLight ?? 0) * 100} % of direct light comes through`)
+    expect(rows.every(({ source }) => source in sources)).toBe(true)
   })
 
   it('a usual size is noted as one until the height is measured', () => {

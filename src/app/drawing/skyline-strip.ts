@@ -100,7 +100,7 @@ export function sunLine(strip: SkyStrip, path: readonly SkyPlace[], widthPx: num
 const BESIDE_PX = 4
 const BELOW_TOP_DEG = 5
 
-/** Where the name of a path stands: above its noon, or beside it where it leaves the strip, outside the outermost. */
+/** Where the name of a path stands: above its noon, or to the left where it leaves the strip, outside the outermost. */
 export function sunLabel(strip: SkyStrip, path: readonly SkyPlace[], outermost: boolean) {
   const highest = path.reduce<SkyPlace | undefined>(
     (best, one) => (best && best.altitudeDeg >= one.altitudeDeg ? best : one),
@@ -112,8 +112,9 @@ export function sunLabel(strip: SkyStrip, path: readonly SkyPlace[], outermost: 
     const { xPx, yPx } = strip.at(highest)
     return { xPx, yPx: yPx - BESIDE_PX, anchor: 'middle' } as const
   }
-  const leaves = path.find(({ altitudeDeg }) => altitudeDeg >= rimDeg) ?? highest
-  const { xPx, yPx } = strip.at({ ...leaves, altitudeDeg: rimDeg })
+  const above = path.filter(({ altitudeDeg }) => altitudeDeg >= rimDeg)
+  const xPx = Math.min(...above.map((place) => strip.at(place).xPx))
+  const { yPx } = strip.at({ azimuthDeg: 0, altitudeDeg: rimDeg })
   return outermost
     ? ({ xPx: xPx - 2 * BESIDE_PX, yPx, anchor: 'end' } as const)
     : ({ xPx: xPx + BESIDE_PX, yPx, anchor: 'start' } as const)
