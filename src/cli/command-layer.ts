@@ -3,6 +3,7 @@ import { drawLayer, layers, writeAsciiGrid, type DrawnLayer, type Layer, type La
 import { openPlan, type Plan } from '#plan'
 import type { Arguments } from './arguments'
 import { complainOf, readText, writeBytes, writeText, type Console } from './console'
+import { dateGiven } from './date-option'
 import { exitCodes, UsageError } from './exit'
 import { layerNote } from './layer-note'
 import { layerOptions, withClock } from './layer-options'
@@ -27,7 +28,7 @@ export function layer(given: Arguments, console: Console): number {
   if (!options.ok) return complainOf(options.problems, console)
   const drawn = drawnOf(found, plan, options.value)
   if (!drawn.ok) return complainOf(drawn.problems, console)
-  const note = layerNote(found, plan, options.value)
+  const note = layerNote(found, plan, options.value, dateGiven(given)?.year)
   if (note !== undefined) console.complain(note)
   writeLayer(found, drawn.value, { file: given.text('out'), console })
   return exitCodes.done

@@ -46,5 +46,5 @@ function sunText({ plan, findings }: Assessed, place: PlaceSunBody | undefined):
   const lines = place
     ? placeSunLines(place, plan, bodies)
     : [...zoneSunLines(bodies, plan), ...trialLines(bodies, plan)]
-  return `${lines.join('\n')}\n`
+  return `${lines.join('\n').trimStart()}\n`
 }

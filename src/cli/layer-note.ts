@@ -1,8 +1,8 @@
 import { dayAsked, unitAsked, type Layer, type LayerOption, type LayerOptions } from '#io'
 import { monthNames } from '#core/units'
-import { withUnit } from '#report'
+import { dateOf, dayWords, withUnit } from '#report'
 import type { Plan } from '#plan'
-import { dateWords, monthOfDay, sunTimeWords } from './sun-words'
+import { sunTimeWords } from './sun-words'
 import { plain } from './text-layout'
 
 /**
@@ -11,15 +11,21 @@ import { plain } from './text-layout'
  * @param layer - which
  * @param plan - its plan
  * @param options - what was asked of it
+ * @param year - whose clocks count, where one was given
  * @returns the line; undefined for a layer that is of no day
  */
-export function layerNote(layer: Layer, plan: Plan, options: LayerOptions): string | undefined {
+export function layerNote(
+  layer: Layer,
+  plan: Plan,
+  options: LayerOptions,
+  year: number | undefined,
+): string | undefined {
   const takes = (option: LayerOption) => layer.takes.includes(option)
   if (!takes('dayOfYear') || takes('withThings')) return undefined
   const dayOfYear = dayAsked(plan, options)
   const parts =
-    takes('sky') || takes('solarHour') ? [dateWords(dayOfYear)] : [monthNames[monthOfDay(dayOfYear)]]
-  if (options.solarHour !== undefined) parts.push(sunTimeWords(options.solarHour, dayOfYear, plan.site))
+    takes('sky') || takes('solarHour') ? [dayWords(dayOfYear)] : [monthNames[dateOf(dayOfYear).month]]
+  if (options.solarHour !== undefined) parts.push(sunTimeWords(options.solarHour, dayOfYear, plan.site, year))
   if (takes('perPlan')) parts.push(skyWords(options))
   if (options.castShadows === false) parts.push('nothing throws a shadow')
   if (options.skyline === false) parts.push('the sky cut by the cell’s own tilt alone')

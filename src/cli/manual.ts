@@ -24,6 +24,9 @@ USE
       and the climate, one of:
         place          an id of data/climate/places.json, such as london
         tmin1..12, tmax1..12, rain1..12   means in °C and mm, January first; coast yes or no
+      with either, what tells the radiation better than temperature does, all twelve months:
+        radiation1..12 MJ/m² a day on level ground
+        sunshine1..12  hours of bright sunshine a day
       Prints id, wetnessScore, wetnessClass, sunScore, sunClass, heatLoad, erosionScore, frostScore;
       with --json the level book behind every score (docs/schema/spots.md). heatLoad is in MJ/cm² a
       year (McCune and Keon 2002) and empty beyond 60° of latitude. The sky is taken to be open, and
@@ -34,14 +37,39 @@ USE
       One bad cell, and nothing is printed but every problem by row and column.
 
   lynchet layer PLAN NAME [--out F.asc|F.tif]
-      One grid as an ESRI ASCII grid. The layers of a day (sun-hours, beam, diffuse, reflected, global)
-      and sun-ratio are of midsummer unless --date MM-DD says otherwise; --linke 1..8 is the haze of the
-      air, --albedo 0..1 what the ground throws back, and --sky clear the only sky there is.
-      seen needs --from NAME, a viewpoint of the plan.
-      horizon needs --azimuth DEG, 0 north, 90 east. tpi takes --radius CELLS, 1 or more.
-      Layers of the ground alone, from level to relative-position, are quick on large plots too.
+      One grid as an ESRI ASCII grid or a GeoTIFF. What a layer takes:
+        sun-hours, beam, diffuse, reflected, global   one day, past ground, things and far hills
+          --date MM-DD or YYYY-MM-DD   midsummer when left out; 29 February counts as the 28th
+          --sky usual          the usual sky of the month, from the plan's climate; this when left out
+          --sky clear          a clear sky of the European Solar Radiation Atlas, with --linke 1..8, its
+                               haze; the usual haze of the country air of the month when left out
+          --albedo 0..1        what the ground throws back; 0.2 when left out
+          --step H             longest time step, 0.01 to 2 h; 0.5 when left out
+          --shadows all|none   none: nothing throws a shadow, not even the ground
+          --sky-seen skyline|tilt   tilt: the light of the sky is cut by the cell's own tilt alone
+          --per slope|plan     energy per m² of slope (this when left out) or of plan; not of sun-hours
+        morning-hours, dappled-hours, sun-ratio       the month of --date; midsummer's when left out
+        light                  one moment: --time HH:MM by the sun, 12:00 when it is highest, or
+                               --clock HH:MM where the plan has a time zone; and --date
+        horizon                --azimuth DEG, 0 north, 90 east; --with things adds far hills and things
+                               that let no light through in the month of --date, crowns by their top
+        trial-gain             --trial NAME, a trial of the plan
+        seen                   --from NAME, a viewpoint of the plan
+        tpi                    --radius CELLS, 1 or more
+      A layer of a day or a moment says on standard error what it is of and in which unit.
+      Layers of the ground alone, from level to relative-position, of one day, light and horizon are
+      quick on large plots too.
   lynchet layer --list
       Every layer with its unit and method.
+
+  lynchet sun PLAN [--json] [--out F]
+      The sun of every zone: light class, hours of direct sun month by month with morning, afternoon and
+      leaves, share of open level ground's season, sky seen, heat load, who takes how much (the account
+      adds up), when the sun leaves in winter; and every trial of the plan beside the plan as it is.
+  lynchet sun PLAN --at EAST,NORTH [--date MM-DD] [--json] [--out F]
+      The sun from one place, in metres east and north of the plot's origin: hours and times at
+      midsummer, the equinoxes, midwinter and --date, by the sun and by the clock of the plan's time zone;
+      its winter; and its skyline. With --json both at once (docs/schema/sun.md).
 
   lynchet trace PLAN --at EAST,NORTH [--json]
       The ground at one place, in metres east and north of the plot's origin: level and gradient with
@@ -67,7 +95,8 @@ USE
 
   lynchet new --survey FILE [--part NAME] [--unit U] [--level-unit U] [--epsg N] [--columns ORDER]
               [--zero keep|leave-out] [--window WEST,SOUTH,EAST,NORTH] [--lengths] [--anyway]
-              [--latitude DEG --longitude DEG] [--elevation M] [--name NAME] [--place ID] --out F
+              [--latitude DEG --longitude DEG] [--elevation M] [--time-zone ZONE] [--name NAME]
+              [--place ID] --out F
       Start a plan from a survey file: a table (CSV, tabs, blanks, XYZ), GeoJSON, ESRI ASCII grid,
       GeoTIFF, LandXML or DXF, told by what it holds. Latitude and longitude come from the file's
       coordinate system where it names one that is known, or from --epsg; otherwise they must be given.
@@ -87,9 +116,11 @@ USE
 
   lynchet new --bank LENGTH,RISE,DIRECTION,WIDTH | --profile F.csv --faces DEG --width M
               | --levels F.csv | --grid F.asc | --book F.csv (with the options of book)
-              --latitude DEG --longitude DEG [--elevation M] [--name NAME] [--place ID] --out F
+              --latitude DEG --longitude DEG [--elevation M] [--time-zone ZONE] [--name NAME]
+              [--place ID] --out F
       Start a plan. RISE is metres, or 30deg, 1:2, 50%. In a profile, distances are level distances
-      unless --taped says that the tape lay on the ground. Units are metres; --feet for feet.
+      unless --taped says that the tape lay on the ground. Units are metres; --feet for feet. ZONE is a
+      name such as Europe/London: the plan then tells times by the clock too.
       --book reduces a field book and keeps it in the plan: lines with distances (or legs, steps, a
       string) make a profile, which needs --faces and --width; lines with east and north make levels.
       --compass says that --faces was read off a compass on the day --on; it is turned to true north.
@@ -118,7 +149,7 @@ USE
       A compass bearing turned to true north by the World Magnetic Model 2025.
 
   lynchet schema --out FOLDER
-      Write the format pages and JSON Schemas of plans and findings.
+      Write the format pages and JSON Schemas of plans, findings, sun and places.
 
   --help, --version
 

@@ -1,9 +1,9 @@
 import type { PlaceSunBody, SunBodies } from '#io'
 import { windName } from '#core/units'
-import { withUnit } from '#report'
+import { dayWords, timeWords, withUnit } from '#report'
 import type { Plan } from '#plan'
 import { accountTable } from './sun-zones-text'
-import { darkWords, dateWords, steeringMonths, timeWords } from './sun-words'
+import { darkWords, steeringMonths } from './sun-words'
 import { columns, heading, plain, wrapped } from './text-layout'
 
 /** Sun and sky from one place. */
@@ -54,7 +54,7 @@ function dayRows({ days }: PlaceSunBody, { site }: Plan) {
     const [first = ['no direct sun'], ...others] = rows
     const called = name === 'asked' ? 'the date asked' : name
     return [
-      [called, dateWords(dayOfYear), sunHours.toFixed(1), ...first],
+      [called, dayWords(dayOfYear), sunHours.toFixed(1), ...first],
       ...others.map((row) => ['', '', '', ...row]),
     ]
   })

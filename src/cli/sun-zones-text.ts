@@ -13,7 +13,7 @@ export function zoneSunLines({ zones }: SunBodies, plan: Plan): readonly string[
     ...heading('Sun of the zones'),
     ...measures(zones),
     ...wrapped(
-      'Light goes by the hours of direct sun at midsummer. Season is radiation of the growing months over that of open level ground, per m² of slope. Heat load is that of McCune and Keon in MJ/cm² a year: more where the afternoon sun falls; shaded is what the things and hills around leave of it.',
+      'Light goes by the hours of direct sun at midsummer. Season is the radiation of the growing months, of that of open level ground, per m² of slope. Heat load is that of McCune and Keon in MJ/cm² a year: more where the afternoon sun falls; shaded is what the things and hills around leave of it.',
     ),
     ...heading('Hours of direct sun on a clear day'),
     ...hoursByMonth(zones),
@@ -29,11 +29,11 @@ function measures(zones: readonly Zone[]): readonly string[] {
   const heat = (value: number | undefined) => (value === undefined ? 'not known' : value.toFixed(2))
   return columns(
     ['Zone', 'Name', 'Light', 'Season', 'Sky seen', 'Heat load', 'Shaded'],
-    zones.map(({ letter, name, sun }) => [
+    zones.map(({ letter, name, seasonSunRatio, sun }) => [
       letter,
       name,
       sun.className,
-      sun.seasonShare.toFixed(2),
+      withUnit(seasonSunRatio * 100, '%', 0),
       withUnit(sun.skyView * 100, '%', 0),
       heat(sun.heatLoad),
       heat(sun.heatLoadShaded),

@@ -48,11 +48,6 @@ export const zoneSunSchema = z.strictObject({
   usualWhPerM2: twelve(
     figure('radiation under the usual sky', { unit: 'Wh per m² of slope and day', decimals: 0, least: 0 }),
   ),
-  seasonShare: figure('radiation of the growing months over that of open level ground, per m² of slope', {
-    unit: 'ratio',
-    decimals: 4,
-    least: 0,
-  }),
   skyView: figure('share of the sky seen, weighted by the cosine to its own plane', shares),
   heatLoad: figure(
     'heat load of its slope and aspect in the open, null beyond 60° of latitude',

@@ -4,7 +4,6 @@ import type { Findings } from '#plan'
 import { addingUp } from './adding-up'
 import { HOUR_DECIMALS } from './findings-sun.schema'
 import { monthOf } from './plot-light'
-import { seasonOf, seasonShareOf, type Season } from './season-share'
 import { loadShadeTables } from './shade-tables'
 
 /** A zone's sun as exports tell it. */
@@ -21,10 +20,10 @@ export type SunBodies = ReturnType<typeof sunBodies>
  */
 export function sunBodies(findings: Findings) {
   const { zoning, zoneSun, trials } = findings
-  const wording = { season: seasonOf(findings), names: classNames() }
-  const zones = zoning.zones.flatMap(({ id, letter, name }, at) => {
+  const names = classNames()
+  const zones = zoning.zones.flatMap(({ id, letter, name, seasonSunRatio }, at) => {
     const sun = zoneSun[at]
-    return sun ? [{ zoneId: id, letter, name, sun: zoneSunBody(sun, wording) }] : []
+    return sun ? [{ zoneId: id, letter, name, seasonSunRatio, sun: zoneSunBody(sun, names) }] : []
   })
   return {
     zones,
@@ -35,7 +34,7 @@ export function sunBodies(findings: Findings) {
       zones: zones.flatMap(({ zoneId, letter, sun: now }, at) => {
         const then = trial.zoneSun[at]
         if (!then) return []
-        const sun = zoneSunBody(then, wording)
+        const sun = zoneSunBody(then, names)
         const gainHours = eachMonth((month) => tidy(sun.sunHours[month] - now.sunHours[month]))
         return [{ zoneId, letter, gainHours, sun }]
       }),
@@ -43,17 +42,12 @@ export function sunBodies(findings: Findings) {
   }
 }
 
-interface Wording {
-  readonly season: Season | undefined
-  readonly names: ReadonlyMap<string, string>
-}
-
 /** Names of the light classes by their ids. */
 export function classNames(): ReadonlyMap<string, string> {
   return new Map(loadShadeTables().lightClasses.map(({ id, name }) => [id, name]))
 }
 
-function zoneSunBody(sun: ZoneSun, { season, names }: Wording) {
+function zoneSunBody(sun: ZoneSun, names: ReadonlyMap<string, string>) {
   const sunHours = eachMonth((month) => tidy(sun.sunHours[month]))
   const morningHours = eachMonth((month) => Math.min(sunHours[month], tidy(sun.morningHours[month])))
   return {
@@ -62,7 +56,6 @@ function zoneSunBody(sun: ZoneSun, { season, names }: Wording) {
     sunHours,
     morningHours,
     afternoonHours: eachMonth((month) => tidy(sunHours[month] - morningHours[month])),
-    seasonShare: seasonShareOf(season, sun.usualWhPerM2),
     account: accountOf(sun, sunHours),
     dark: darkBody(sun.dark),
   }

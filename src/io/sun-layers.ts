@@ -1,8 +1,8 @@
 import { sunRatios, type DayOnGround } from '#core/shade'
-import { eachMonth, slopeAreaFactor, type Month } from '#core/units'
+import { months, slopeAreaFactor, type Month } from '#core/units'
+import { growingMonths } from '#core/zones'
 import type { GroundRow, GroundScene, LayerOption, LayerOptions, LayerRow, Scene } from './layer.types'
 import { dayAsked, monthOf } from './plot-light'
-import { seasonOf, seasonShareOf } from './season-share'
 
 /** What may be asked of a layer of one day. */
 const ofDay: readonly LayerOption[] = [
@@ -87,7 +87,7 @@ export const yearRows: readonly LayerRow[] = [
     unit: 'ratio',
     decimals: 4,
     method:
-      'Radiation of the growing months over that of open level ground, per m² of slope, under the usual sky; of the whole year where nothing grows.',
+      'Radiation over that of open level ground, per m² of slope, under the usual sky: mean of the growing months, of the whole year where nothing grows.',
     source: 'duffie-beckman',
     values: seasonShare,
   },
@@ -138,13 +138,12 @@ function monthAsked({ plan }: Scene, options: LayerOptions): Month {
   return monthOf(dayAsked(plan, options))
 }
 
-function seasonShare({ findings }: Scene): Float32Array {
-  const season = seasonOf(findings)
-  const { usualWhPerM2, skyView } = findings.sun
-  return skyView.map((_, cell) =>
-    seasonShareOf(
-      season,
-      eachMonth((month) => usualWhPerM2[month][cell]!),
-    ),
-  )
+// The same reckoning as a zone's own figure, so that both can be laid side by side.
+function seasonShare({ findings: { sun, terrain, climate } }: Scene): Float32Array {
+  const season = growingMonths(months.filter((month) => climate[month].growing))
+  const ratios = sunRatios(sun, terrain.slopeDeg)
+  return sun.skyView.map((_, cell) => {
+    const sum = season.reduce<number>((total, month) => total + ratios[month][cell]!, 0)
+    return sum / season.length / slopeAreaFactor(terrain.slopeDeg[cell]!)
+  })
 }

@@ -66,6 +66,11 @@ const zone = z.strictObject({
   zoneId: z.string(),
   letter: z.string(),
   name: z.string(),
+  seasonSunRatio: figure('radiation over open level ground, mean of the growing months, per m² of slope', {
+    unit: 'ratio',
+    decimals: 4,
+    least: 0,
+  }),
   sun: zoneSunSchema,
 })
 

@@ -54,7 +54,7 @@ const cells: Readonly<Record<string, (row: Row) => CsvCell>> = {
   light: ({ sun }) => sun.className,
   midsummerSunHours: ({ sun, plan }) => sun.sunHours[northernTwin(JUNE, plan.site.latitudeDeg)],
   midwinterSunHours: ({ sun, plan }) => sun.sunHours[northernTwin(DECEMBER, plan.site.latitudeDeg)],
-  seasonSunShare: ({ sun }) => rounded(sun.seasonShare, 3),
+  seasonSunRatio: ({ zone }) => rounded(zone.seasonSunRatio, 3),
   erosionScore: ({ found }) => found.scores.erosion.value,
   erosionClass: ({ found }) => found.scores.erosion.class,
   frostScore: ({ found }) => found.scores.frost.value,

@@ -1,13 +1,15 @@
 // Runs every command of docs/guide/command-line.md again. As a program it writes the guide anew:
 //   npm run build:cli && node tests/cli/guide.mjs
 import { spawnSync } from 'node:child_process'
-import { copyFileSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
 export const guideFile = join(root, 'docs/guide/command-line.md')
+
+const demos = join(root, 'data/demos')
 
 /** Names of the tables that the guide shows, in their order. */
 const tables = ['places.csv', 'wrong.csv', 'book.csv', 'survey.csv']
@@ -29,6 +31,7 @@ export function freshGuide() {
   const guide = readFileSync(guideFile, 'utf8')
   const folder = mkdtempSync(join(tmpdir(), 'lynchet-guide-'))
   copyFileSync(join(root, 'dist-cli/lynchet.mjs'), join(folder, 'lynchet.mjs'))
+  for (const demo of readdirSync(demos)) copyFileSync(join(demos, demo), join(folder, demo))
   const shown = [...guide.matchAll(/```csv\n([^]*?)```/g)]
   shown.forEach(([, table], at) => writeFileSync(join(folder, tables[at] ?? `table-${at}.csv`), table))
   const fresh = guide.replace(/```console\n([^]*?)```/g, (_, block) => {

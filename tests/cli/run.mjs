@@ -14,6 +14,7 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { freshGuide, guideFile } from './guide.mjs'
+import { sunTests } from './sun.mjs'
 import { surveyFileTests } from './survey-files.mjs'
 
 const root = fileURLToPath(new URL('../../', import.meta.url))
@@ -28,9 +29,12 @@ copyFileSync(built, join(folder, 'lynchet.mjs'))
 let [passed, failed] = [0, 0]
 const running = []
 
+/** Part of the titles to run; all when left out: node tests/cli/run.mjs sun */
+const [, , wanted = ''] = process.argv
+
 /** Runs a test; one that waits for something is waited for at the end. */
 function test(title, body) {
-  running.push(outcomeOf(title, body))
+  if (title.includes(wanted)) running.push(outcomeOf(title, body))
 }
 
 async function outcomeOf(title, body) {
@@ -87,7 +91,7 @@ for (const demo of demos) {
     const json = good(['assess', demo, '--json'])
     const findings = JSON.parse(json)
     assert.equal(findings.format, 'lynchet-findings')
-    assert.equal(findings.version, 1)
+    assert.equal(findings.version, 2)
     const schema = JSON.parse(readFileSync(join(root, 'docs/schema/findings.schema.json'), 'utf8'))
     assert.deepEqual(Object.keys(findings), schema.required)
     for (const zone of findings.zones)
@@ -141,21 +145,26 @@ for (const demo of demos) {
   })
 }
 
-test('layer --list names every layer of the findings, and those that ask for a direction or a viewpoint', () => {
+test('layer --list names every layer of the findings, and those that ask for something', () => {
   const listed = good(['layer', '--list'])
     .trim()
     .split('\n')
     .map((line) => line.split(/\s/)[0])
   const { layers } = JSON.parse(good(['assess', demos[0], '--json']))
+  const asking = ['light', 'horizon', 'trial-gain', 'seen']
   assert.deepEqual(
-    listed.filter((name) => name !== 'horizon' && name !== 'seen'),
+    listed.filter((name) => !asking.includes(name)),
     layers.map(({ name }) => name),
   )
+  for (const name of asking) assert.ok(listed.includes(name), name)
 })
 
 const truth = (name) => gridOf(readFileSync(join(root, 'tests/truth/volcano', name), 'utf8'))
 copyFileSync(join(root, 'tests/truth/volcano/dem.asc'), join(folder, 'dem.asc'))
 const volcano = ['--latitude', '52', '--longitude', '-2', '--elevation', '100', '--name', 'Volcano']
+
+// Other tests draw its layers.
+lynchet(['new', '--grid', 'dem.asc', ...volcano, '--out', 'volcano.lynchet.json'])
 
 test('new --grid of the volcano, and assess it in under 3 s', () => {
   good(['new', '--grid', 'dem.asc', ...volcano, '--out', 'volcano.lynchet.json'])
@@ -437,6 +446,8 @@ test('sheet: every method in the list prints, with the lines asked for', () => {
 })
 
 surveyFileTests({ test, lynchet, good, read, gridOf, folder, root })
+
+sunTests({ test, lynchet, good, read, gridOf, folder, root, demos })
 
 test('exit codes: 0 for help, 1 for a bad plan, 2 for a command not understood', () => {
   assert.ok(good(['--help']).includes('EXIT CODES'))
