@@ -160,10 +160,19 @@ describe('the place that is looked from', () => {
     expect(['none', 'spell', 'always']).toContain(at.dark.value?.kind)
   })
 
-  it('may be the middle of a zone', () => {
+  it('is the middle of the picked zone until it is touched', () => {
     const at = place()
-    at.toMiddle(findings.zoning.zones[1]?.id ?? '')
-    expect(at.store.place).toEqual(findings.zoneSun[1]?.middle)
+    useSheetStore().zoneId = findings.zoning.zones[1]?.id
+    expect(at.place.value).toEqual(findings.zoneSun[1]?.middle)
+    at.store.place = { eastM: 8, northM: 20 }
+    expect([at.place.value, at.name.value]).toEqual([
+      { eastM: 8, northM: 20 },
+      'the place 8 m east, 20 m north',
+    ])
+    at.toMiddle()
+    expect(at.name.value).toBe(
+      `the middle of ${findings.zoning.zones[1]?.letter}, ${findings.zoning.zones[1]?.name}`,
+    )
     expect(at.sky.value).toBeDefined()
   })
 

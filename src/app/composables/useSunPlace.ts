@@ -6,6 +6,7 @@ import { namedDays } from '../drawing/year-days'
 import { useSheetStore } from '../stores/sheet'
 import { useSunMomentStore } from '../stores/sun-moment'
 import { useTables } from '../stores/tables'
+import { useLookedPlace } from './useLookedPlace'
 
 /** A place on the line of the section [m from the top edge]. */
 export function placeOnSection({ terrain }: Findings, atM: number): PlanPoint | undefined {
@@ -24,10 +25,11 @@ export function useSunPlace(plan: () => Plan, findings: () => Findings) {
   const store = useSunMomentStore()
   const sheet = useSheetStore()
   const { lightClasses } = useTables().shade
+  const { place, name, zone } = useLookedPlace(findings)
   const latitudeDeg = computed(() => plan().site.latitudeDeg)
 
   const shading = computed(() => shadingOf(plan(), findings()))
-  const sky = computed(() => store.place && placeSky(shading.value, findings().terrain, store.place))
+  const sky = computed(() => place.value && placeSky(shading.value, findings().terrain, place.value))
   const day = computed(() => sky.value && placeDay(sky.value, latitudeDeg.value, store.dayOfYear))
   const lightClass = computed(() => {
     const midsummer = namedDays(latitudeDeg.value)[0]
@@ -45,13 +47,12 @@ export function useSunPlace(plan: () => Plan, findings: () => Findings) {
     if (sheet.rodM !== undefined) store.place = placeOnSection(findings(), sheet.rodM)
   }
 
-  /** Looks at the sky from the middle of a zone. */
-  function toMiddle(zoneId: string): void {
-    const at = findings().zoning.zones.findIndex(({ id }) => id === zoneId)
-    store.place = findings().zoneSun[at]?.middle
+  /** Looks at the sky from the middle of the zone that is drawn. */
+  function toMiddle(): void {
+    store.place = undefined
   }
 
-  return { store, sky, day, lightClass, dark, toRod, toMiddle }
+  return { store, place, name, zone, sky, day, lightClass, dark, toRod, toMiddle }
 }
 
 /** Light counts from a tenth of it up, as the class of a zone counts it, 0 to 1; without anything before it, it is clear. */
