@@ -1,13 +1,20 @@
 import type { PlanPoint } from '#core/geometry'
 import type { Section } from '#core/terrain'
+import type { Standing } from '#core/shade'
 import type { Obstacle } from '#plan'
+import { standingShape } from './section-view-standing'
 import type { SectionObstacle, Stretch } from './section-view.types'
 
 /** Ground shown beyond each end of the plot: at least, and for things that stand there [share of the length]. */
 const MARGIN_SHARE = { least: 0.04, most: 0.14 }
 
 /** Things beside the line are projected onto it from no further than this [m]. */
-const REACH_M: Readonly<Partial<Record<Obstacle['kind'], number>>> = { house: 8, tree: 4, hedge: 1.5 }
+const REACH_M: Readonly<Partial<Record<Obstacle['kind'], number>>> = {
+  house: 8,
+  building: 8,
+  tree: 4,
+  hedge: 1.5,
+}
 const USUAL_REACH_M = 2
 
 /** Half the width that a line is drawn with where only a line was surveyed [m]; our judgement. */
@@ -24,11 +31,21 @@ interface AlongAcross {
   readonly acrossM: number
 }
 
+/** The line that things are seen from. */
+interface Sight {
+  readonly section: Section
+  /** Things as they stand in the light. */
+  readonly standing: readonly Standing[]
+  /** Level of height 0 of the section [m]. */
+  readonly footLevelM: number
+}
+
 /** What stands on, under or near the section. */
-export function obstaclesOn(section: Section, obstacles: readonly Obstacle[]): SectionObstacle[] {
+export function obstaclesOn(sight: Sight, obstacles: readonly Obstacle[]): SectionObstacle[] {
+  const { section } = sight
   const marginM = section.lengthM * MARGIN_SHARE.most
   return obstacles
-    .flatMap((obstacle) => met(section, obstacle))
+    .flatMap((obstacle) => met(sight, obstacle))
     .filter((obstacle) => obstacle.toM >= -marginM && obstacle.fromM <= section.lengthM + marginM)
 }
 
@@ -45,13 +62,14 @@ export function drawnStretch(lengthM: number, obstacles: readonly SectionObstacl
   }
 }
 
-function met(section: Section, obstacle: Obstacle): SectionObstacle[] {
+function met({ section, standing, footLevelM }: Sight, obstacle: Obstacle): SectionObstacle[] {
   const corners = obstacle.ring.map((point) => fromSection(section, point))
   const crossings = crossingsOf(corners, isOutline(obstacle))
   const reachM = REACH_M[obstacle.kind] ?? USUAL_REACH_M
   const near = Math.min(...corners.map((corner) => Math.abs(corner.acrossM))) <= reachM
   if (crossings.length === 0 && !near) return []
   const alongs = crossings.length > 0 ? crossings : corners.map((corner) => corner.alongM)
+  const stands = standing.find(({ id }) => id === obstacle.id)
   const half = (HALF_WIDTH_M[obstacle.kind] ?? 0) * (Math.max(...alongs) === Math.min(...alongs) ? 1 : 0)
   return [
     {
@@ -62,6 +80,7 @@ function met(section: Section, obstacle: Obstacle): SectionObstacle[] {
       fromM: Math.min(...alongs) - half,
       toM: Math.max(...alongs) + half,
       cut: crossings.length > 0,
+      standing: stands && standingShape(stands, section, footLevelM),
     },
   ]
 }

@@ -25,7 +25,7 @@ export function sectionView(plan: Plan, findings: Findings): SectionView {
     levelSdM: findings.accuracy.levelSdM[station.cell] ?? 0,
   }))
   const steepest = ground.reduce((most, point) => (point.slopeDeg > most.slopeDeg ? point : most))
-  const obstacles = obstaclesOn(section, plan.survey.obstacles)
+  const obstacles = obstaclesOn({ section, standing: findings.standing, footLevelM }, plan.survey.obstacles)
   const zones = zonesOn(findings)
   return {
     name: plan.name,

@@ -96,6 +96,29 @@ export interface SectionObstacle extends Stretch {
   readonly heightM: number | undefined
   /** True when the section cuts it; false when it stands beside the line and is projected onto it. */
   readonly cut: boolean
+  /** How it stands in the light; undefined of what lies flat and of what has no height. */
+  readonly standing?: StandingShape | undefined
+}
+
+/** A thing as the sun is reckoned with; heights above the lowest point of the section [m]. */
+export interface StandingShape {
+  /** Share of direct light that comes through it, month by month, 0 to 1. */
+  readonly through: Twelve<number>
+  readonly crown: StandingCrown | undefined
+  /** Top of walls, fences and hedges; of a building its eaves and its ridge, seen from the gable or from the side. */
+  readonly roof: StandingRoof | undefined
+}
+
+interface StandingCrown {
+  readonly lowM: number
+  readonly highM: number
+  readonly wideM: number
+}
+
+export interface StandingRoof {
+  readonly eavesM: number
+  readonly ridgeM: number
+  readonly form: 'flat' | 'gable' | 'along'
 }
 
 /** A machine's own limit, to be drawn as a slope. */

@@ -8,7 +8,7 @@ import { rootSystem } from './roots'
 import { groundAt, type SectionScale } from './scale'
 import { seededRandom } from './seeded'
 import { standingPlants, type PlantForm, type StandingPlant } from './stand'
-import { shrub, tree, type WoodyDrawing } from './woody'
+import { CLEAR_STEM, shrub, tree, type WoodyDrawing } from './woody'
 
 /** One tree or shrub of the drawing. */
 interface DrawnWoody {
@@ -40,8 +40,11 @@ const soft: Readonly<Record<Soft, (size: HerbSize, random: () => number) => Herb
   fern,
 }
 
-/** Width of a surveyed tree's crown as a share of its height, when only its stem was measured; our judgement. */
+/** Width of a surveyed tree's crown as a share of its height, when no height was given either; our judgement. */
 export const CROWN_SHARE = 0.8
+
+/** A stem is clear to this share of the height at most, so that a crown is drawn [ratio]. */
+const MOST_CLEAR = 0.85
 
 /** Gap between turf ticks, and their height [px]. */
 const TURF_GAP_PX = 3.2
@@ -90,13 +93,16 @@ function drawWoody(view: SectionView, scale: SectionScale, plant: StandingPlant)
 
 function surveyedTree(view: SectionView, scale: SectionScale, obstacle: SectionObstacle): DrawnWoody {
   const middleM = (obstacle.fromM + obstacle.toM) / 2
-  const heightM = Math.max(drawnHeightM(obstacle), 1)
+  const crown = obstacle.standing?.crown
+  const footM = groundAt(view.ground, middleM).heightM
+  const heightM = Math.max(crown ? crown.highM - footM : drawnHeightM(obstacle), 1)
   const wideM = obstacle.toM - obstacle.fromM
   return woodyAt(baseOf(view, scale, middleM), scale, {
     key: `surveyed-${obstacle.id}`,
     form: 'tree',
     heightM,
-    spreadM: wideM > 0.5 ? wideM : heightM * CROWN_SHARE,
+    spreadM: crown?.wideM ?? (wideM > 0.5 ? wideM : heightM * CROWN_SHARE),
+    clearShare: crown ? Math.min(MOST_CLEAR, Math.max(0, (crown.lowM - footM) / heightM)) : CLEAR_STEM,
   })
 }
 
@@ -105,12 +111,15 @@ interface Woody {
   readonly form: 'tree' | 'shrub'
   readonly heightM: number
   readonly spreadM: number
+  /** Share of a tree's height below its crown. */
+  readonly clearShare?: number
 }
 
-function woodyAt(base: Px, scale: SectionScale, { key, form, heightM, spreadM }: Woody): DrawnWoody {
+function woodyAt(base: Px, scale: SectionScale, woody: Woody): DrawnWoody {
+  const { key, form, heightM, spreadM, clearShare = CLEAR_STEM } = woody
   const heightPx = Math.max(6, heightM * scale.yPxPerM)
   const widthPx = Math.max(6, spreadM * scale.xPxPerM)
-  const size = { base, heightPx, widthPx, seed: key }
+  const size = { base, heightPx, widthPx, seed: key, clearShare }
   return {
     key,
     drawing: form === 'tree' ? tree(size) : shrub(size),
@@ -118,7 +127,7 @@ function woodyAt(base: Px, scale: SectionScale, { key, form, heightM, spreadM }:
       leftPx: base.xPx - widthPx / 2,
       rightPx: base.xPx + widthPx / 2,
       topPx: base.yPx - heightPx,
-      bottomPx: base.yPx - (form === 'tree' ? heightPx * 0.24 : 0),
+      bottomPx: base.yPx - (form === 'tree' ? heightPx * clearShare : 0),
     },
   }
 }

@@ -1,4 +1,4 @@
-import type { SectionObstacle, SectionView } from '../section-view.types'
+import type { SectionObstacle, SectionView, StandingRoof } from '../section-view.types'
 import { n } from './path'
 import { groundAt, type SectionScale } from './scale'
 import { seededRandom } from './seeded'
@@ -21,6 +21,7 @@ export interface ObstacleDrawing {
 /** Heights used for the drawing only, when the person gave none [m]; our judgement. */
 const USUAL_HEIGHT_M: Readonly<Partial<Record<SectionObstacle['kind'], number>>> = {
   house: 5.5,
+  building: 4,
   wall: 1,
   fence: 1.2,
   hedge: 1.5,
@@ -29,8 +30,8 @@ const USUAL_HEIGHT_M: Readonly<Partial<Record<SectionObstacle['kind'], number>>>
 
 const NOTHING: ObstacleDrawing = { face: '', stone: '', bold: '', thin: '', water: '', leaf: '' }
 
-/** Share of a house's height at its eaves, and how far a foundation is shown below ground [m]. */
-export const EAVES_SHARE = 0.62
+/** Share of a house's height at its eaves where none was given, and how far a foundation is shown below ground [m]. */
+const EAVES_SHARE = 0.62
 const FOOTING_M = 0.45
 const HOUSE_WALL_M = 0.3
 
@@ -43,6 +44,7 @@ interface Place {
   readonly footPx: number
   readonly topPx: number
   readonly scale: SectionScale
+  readonly roof: StandingRoof
 }
 
 /** Draws a thing as it stands in the section; trees are drawn with the plants. */
@@ -55,40 +57,81 @@ export function obstacleDrawing(
   return draw ? { ...NOTHING, ...draw(placeOf(view, scale, obstacle), obstacle) } : NOTHING
 }
 
-/** Height that a thing is drawn with [m]. */
+/** Height that a thing is drawn with where its standing is not known [m]. */
 export function drawnHeightM(obstacle: SectionObstacle): number {
   return obstacle.heightM ?? USUAL_HEIGHT_M[obstacle.kind] ?? 0
 }
 
+/** Eaves and ridge of a building on the sheet [m above the section's lowest point]; guessed where no height was given. */
+export function roofOf(view: SectionView, obstacle: SectionObstacle): StandingRoof {
+  if (obstacle.standing?.roof) return obstacle.standing.roof
+  const footM = groundAt(view.ground, obstacle.toM).heightM
+  const heightM = drawnHeightM(obstacle)
+  return { eavesM: footM + heightM * EAVES_SHARE, ridgeM: footM + heightM, form: 'gable' }
+}
+
+/** Houses and all other buildings. */
+export function isBuilding({ kind }: Pick<SectionObstacle, 'kind'>): boolean {
+  return kind === 'house' || kind === 'building'
+}
+
 function placeOf(view: SectionView, scale: SectionScale, obstacle: SectionObstacle): Place {
   const middleM = (Math.max(obstacle.fromM, -1e6) + obstacle.toM) / 2
-  const ground = groundAt(view.ground, obstacle.kind === 'house' ? obstacle.toM : middleM).heightM
+  const ground = groundAt(view.ground, isBuilding(obstacle) ? obstacle.toM : middleM).heightM
   return {
     leftPx: scale.axis.x(obstacle.fromM),
     rightPx: Math.max(scale.axis.x(obstacle.toM), scale.axis.x(obstacle.fromM) + 3),
     footPx: scale.y(ground),
     topPx: scale.y(ground + drawnHeightM(obstacle)),
     scale,
+    roof: roofOf(view, obstacle),
   }
 }
 
 type Draw = (place: Place, obstacle: SectionObstacle) => Partial<ObstacleDrawing>
 
-const house: Draw = ({ leftPx, rightPx, footPx, topPx, scale }, { cut }) => {
-  const eavesPx = footPx - (footPx - topPx) * EAVES_SHARE
+const house: Draw = ({ leftPx, rightPx, footPx, scale, roof }, { cut }) => {
+  const eavesPx = scale.y(roof.eavesM)
   const wallPx = Math.max(3, HOUSE_WALL_M * scale.xPxPerM)
   const low = footPx + FOOTING_M * scale.yPxPerM
-  const over = wallPx * 0.9
-  const middle = (leftPx + rightPx) / 2
-  const roof = `M${n(leftPx - over)} ${n(eavesPx + over * 0.4)}L${n(middle)} ${n(topPx)}L${n(rightPx + over)} ${n(eavesPx + over * 0.4)}`
   const walls = [leftPx, rightPx - wallPx]
     .map((left) => `M${n(left)} ${n(eavesPx)}h${n(wallPx)}V${n(low)}h${n(-wallPx)}Z`)
     .join('')
+  const top = roofLines({ leftPx, rightPx, eavesPx, ridgePx: scale.y(roof.ridgeM) }, roof.form, wallPx * 0.9)
   return {
-    face: `M${n(leftPx)} ${n(footPx)}V${n(eavesPx)}L${n(middle)} ${n(topPx)}L${n(rightPx)} ${n(eavesPx)}V${n(footPx)}Z`,
+    face: `M${n(leftPx)} ${n(footPx)}V${n(eavesPx)}${top.face}V${n(footPx)}Z`,
     stone: cut ? walls : '',
-    bold: roof,
-    thin: `${walls}M${n(leftPx + wallPx)} ${n((footPx + eavesPx) / 2)}H${n(rightPx - wallPx)}`,
+    bold: top.bold,
+    thin: `${walls}${top.thin}M${n(leftPx + wallPx)} ${n((footPx + eavesPx) / 2)}H${n(rightPx - wallPx)}`,
+  }
+}
+
+interface Roof {
+  readonly leftPx: number
+  readonly rightPx: number
+  readonly eavesPx: number
+  readonly ridgePx: number
+}
+
+/** A roof seen from its gable, from its side, or flat; it stands out by so much over the walls. */
+function roofLines(
+  { leftPx, rightPx, eavesPx, ridgePx }: Roof,
+  form: 'flat' | 'gable' | 'along',
+  outPx: number,
+) {
+  const [left, right, eaves] = [n(leftPx - outPx), n(rightPx + outPx), n(eavesPx)]
+  if (form === 'flat') return { face: `H${n(rightPx)}`, bold: `M${left} ${eaves}H${right}`, thin: '' }
+  if (form === 'along')
+    return {
+      face: `L${n(leftPx)} ${n(ridgePx)}H${n(rightPx)}V${eaves}`,
+      bold: `M${left} ${eaves}L${n(leftPx)} ${n(ridgePx)}H${n(rightPx)}L${right} ${eaves}`,
+      thin: `M${left} ${eaves}H${right}`,
+    }
+  const middle = (leftPx + rightPx) / 2
+  return {
+    face: `L${n(middle)} ${n(ridgePx)}L${n(rightPx)} ${eaves}`,
+    bold: `M${left} ${n(eavesPx + outPx * 0.4)}L${n(middle)} ${n(ridgePx)}L${right} ${n(eavesPx + outPx * 0.4)}`,
+    thin: '',
   }
 }
 
@@ -144,6 +187,7 @@ const services: Draw = ({ leftPx, footPx }) => ({
 
 const drawings: Readonly<Partial<Record<SectionObstacle['kind'], Draw>>> = {
   house,
+  building: house,
   wall,
   fence,
   hedge,

@@ -38,7 +38,7 @@ export interface PlanLetters {
 /** Finds every letter of the plan a place where it touches no other letter and no house. */
 export function planLetters(view: PlanView, scale: PlanScale, size: PlanSize): PlanLetters {
   const things = view.obstacles
-    .filter(({ kind }) => kind === 'house')
+    .filter(({ kind }) => kind === 'house' || kind === 'building')
     .map(({ ring }) => boxOf(placesOf(ring, scale)))
   const ends = sectionEnds(view, scale, things)
   const room: Room = {

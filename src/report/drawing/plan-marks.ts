@@ -54,7 +54,9 @@ export function planThings(view: PlanView, scale: PlanScale): PlanThing[] {
     const places = ring.map((point) => scale.at(point))
     const first = places[0]
     if (places.length === 1 && first) {
-      const crownPx = kind === 'tree' ? ((heightM ?? 1) * CROWN_SHARE * scale.pxPerM) / 2 : 0
+      const radiusM =
+        view.crowns.find((crown) => crown.id === id)?.radiusM ?? ((heightM ?? 1) * CROWN_SHARE) / 2
+      const crownPx = kind === 'tree' ? radiusM * scale.pxPerM : 0
       return { id, kind, d: circle(first, 2), crown: crownPx > 3 ? circle(first, crownPx) : '' }
     }
     return { id, kind, d: isOutline(obstacle) ? outline(places) : polyline(places), crown: '' }

@@ -1,4 +1,4 @@
-import { toRadians } from '#core/units'
+import { northernTwin, toRadians, type Month } from '#core/units'
 import type { SectionView, Stretch } from '../section-view.types'
 import { bankShape, type Shape } from './shade'
 import { noonSuns, type NoonSun } from './noon-sun'
@@ -15,6 +15,9 @@ export interface NoonLight {
   /** Stretches of ground in shade. */
   readonly shaded: readonly Stretch[]
 }
+
+/** Months of the solstices in the north: leaves are those of the month. */
+const MONTHS: Readonly<Record<NoonSun['when'], Month>> = { midsummer: 5, midwinter: 11 }
 
 /** Distance between places of the ground that a ray may reach [px]. */
 const FOOT_STEP_PX = 8
@@ -34,7 +37,7 @@ export function noonLights(view: SectionView, scale: SectionScale): NoonLight[] 
 function noonLight(view: SectionView, scale: SectionScale, sun: NoonSun): NoonLight {
   const up = Math.tan(toRadians(sun.inSectionDeg)) * scale.exaggeration
   const towards = sun.fromFoot ? 1 : -1
-  const shapes = bankShape(view, scale)
+  const shapes = bankShape(view, scale, northernTwin(MONTHS[sun.when], view.latitudeDeg))
   const lit = (atM: number) => !blocked(shapes, groundPx(view, scale, atM), { up, towards })
   const count = Math.max(1, Math.round((scale.axis.endPx - scale.axis.startPx) / FOOT_STEP_PX))
   const places = Array.from({ length: count }, (_, at) => ((at + 0.5) / count) * view.lengthM)

@@ -9,6 +9,8 @@ export interface WoodySize {
   readonly heightPx: number
   readonly widthPx: number
   readonly seed: string
+  /** Share of a tree's height below its lowest boughs. */
+  readonly clearShare?: number
 }
 
 /** Back leaves, wood, and the leaves in front of it. */
@@ -20,8 +22,12 @@ export interface WoodyDrawing {
   readonly front: string
 }
 
-/** Share of a tree's height below its lowest boughs, and where a shrub's leaves begin. */
-const CLEAR_STEM = 0.24
+/** Share of a tree's height below its lowest boughs where it is not known. */
+export const CLEAR_STEM = 0.24
+/** A tree stands on a stem of at least this share, and its stem runs this far into the crown [ratio]. */
+const LEAST_CLEAR = 0.05
+const STEM_IN_CROWN = 0.34
+/** Where a shrub's leaves begin. */
 const SHRUB_SKIRT = 0.16
 
 /** Sheet area per clump [px²]: few clumps when a crown is small, so that it stays readable. */
@@ -51,8 +57,11 @@ export function tree(size: WoodySize): WoodyDrawing {
   const random = seededRandom(size.seed)
   const clumps = fillEllipse(treeEllipse(size), random)
   const lean = (random() - 0.5) * 0.08 * size.widthPx
-  const forkPx = size.heightPx * CLEAR_STEM
-  const stem = [0, 0.5, 1, 1.6, 2.1].map((up) => ({
+  const clear = Math.max(LEAST_CLEAR, size.clearShare ?? CLEAR_STEM)
+  const forkPx = size.heightPx * clear
+  // The stem runs on into the crown.
+  const into = ((1 - clear) * STEM_IN_CROWN) / clear
+  const stem = [0, 0.5, 1, 1 + into * 0.55, 1 + into].map((up) => ({
     xPx: size.base.xPx + lean * up * 0.5,
     yPx: size.base.yPx - forkPx * up,
   }))
@@ -98,8 +107,8 @@ interface Ellipse extends Px {
   readonly upPx: number
 }
 
-function treeEllipse({ base, heightPx, widthPx }: WoodySize): Ellipse {
-  const upPx = (heightPx * (1 - CLEAR_STEM)) / 2
+function treeEllipse({ base, heightPx, widthPx, clearShare = CLEAR_STEM }: WoodySize): Ellipse {
+  const upPx = (heightPx * (1 - clearShare)) / 2
   return { xPx: base.xPx, yPx: base.yPx - heightPx + upPx, acrossPx: widthPx / 2, upPx }
 }
 

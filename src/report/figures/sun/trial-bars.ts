@@ -33,7 +33,7 @@ export interface TrialLine {
 const PX = { class: 120, gap: 16, row: 38, narrowRow: 136, figures: 106, narrowName: 78 } as const
 
 /** Narrower sheets set the seasons one under the other. */
-const NARROW_PX = 760
+const NARROW_PX = 700
 
 /** How the change's patch stands to its bars [px]. */
 export const PATCH = { widePx: 54, tallPx: 20 } as const
