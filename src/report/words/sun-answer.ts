@@ -8,7 +8,7 @@ import { lightWords } from './light-words'
 import type { Answer, Phrase } from './phrase'
 
 /** A zone with its sun. */
-export interface SunnedZone {
+interface SunnedZone {
   readonly zone: ZoneFacts
   readonly sun: ZoneSun
 }
@@ -97,7 +97,7 @@ function takerPhrases(zones: readonly SunnedZone[], month: Month): Phrase[] {
 }
 
 /** A thing's name within a sentence. */
-export function lowered(name: string): string {
+function lowered(name: string): string {
   return name.slice(0, 1).toLowerCase() + name.slice(1)
 }
 

@@ -4,7 +4,7 @@ import { skyPx, type SkyScale } from './sky-scale'
 import type { PathDay } from './sun-days'
 
 /** How much of the sun reaches the place on a piece of its path. */
-export type PieceLight = 'sun' | 'leaves' | 'hidden'
+type PieceLight = 'sun' | 'leaves' | 'hidden'
 
 /** A day's path as it is drawn. */
 export interface SkyPath {
@@ -97,7 +97,7 @@ function placesOf({ fromH, toH }: Piece, place: (hour: number) => Px): Px[] {
 }
 
 /** A path that leaves the sheet at one side comes back at the other: the line breaks there. */
-export function runs(
+function runs(
   places: readonly Px[],
   { leftPx, rightPx }: Pick<SkyScale, 'leftPx' | 'rightPx'>,
 ): Px[][] {

@@ -4,7 +4,7 @@ import { outline, type Px } from '../../drawing/path'
 import { skyPx, type SkyScale } from './sky-scale'
 
 /** A thing as it stands before the sky. */
-export interface SkyThing {
+interface SkyThing {
   readonly id: string
   readonly name: string
   /** Lets no light through; or leaves, full or bare in the month drawn. */

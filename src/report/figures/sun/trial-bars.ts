@@ -5,7 +5,7 @@ import { wordOn } from '../../ramps'
 import { classChange, roundedGain, type ComparedHours, type TrialRow } from './trial-rows'
 
 /** Hours of one zone and season in both states, as bars with their change. */
-export interface TrialBar {
+interface TrialBar {
   readonly key: string
   readonly season: ComparedHours
   readonly leftPx: number
