@@ -96,7 +96,7 @@ function shaded(row: ShadingRow, values: ArrayLike<number>, { surface }: Finding
     classOfCell,
     classes: limits.map((_, at) => ({
       colour: rampColour(row.ramp, limits.length > 1 ? at / (limits.length - 1) : 0),
-      words: row.words?.[at] ?? rangeWords(limits, at, row.unit),
+      words: row.words?.[at] ?? rangeWords({ limits, unit: row.unit }, at),
       planAreaM2: areas[at] ?? 0,
     })),
   }
@@ -139,12 +139,14 @@ export function areasOf(classOfCell: Int8Array, { share, frame }: Findings['surf
   return areas
 }
 
-function rangeWords(limits: readonly number[], at: number, unit: string): string {
+function rangeWords({ limits, unit }: { limits: readonly number[]; unit: string }, at: number): string {
   const [from, to] = [limits[at] ?? 0, limits[at + 1]]
-  const decimals = (limits.at(-1) ?? 0) - (limits[0] ?? 0) < STEPS * 2 && !Number.isInteger(from) ? 1 : 0
+  const whole = limits.every((limit) => Number.isInteger(limit * 2))
+  const fine = !whole && (limits.at(-1) ?? 0) - (limits[0] ?? 0) < STEPS * 2
+  const decimals = (limit: number) => (fine || (whole && !Number.isInteger(limit)) ? 1 : 0)
   if (limits.length === 1) return withUnit(from, unit, 1)
-  if (to === undefined) return `${withUnit(from, unit, decimals)} and more`
+  if (to === undefined) return `${withUnit(from, unit, decimals(from))} and more`
   return at === 0
-    ? `up to ${withUnit(to, unit, decimals)}`
-    : `${grouped(from, decimals)} to ${withUnit(to, unit, decimals)}`
+    ? `up to ${withUnit(to, unit, decimals(to))}`
+    : `${grouped(from, decimals(from))} to ${withUnit(to, unit, decimals(to))}`
 }

@@ -19,26 +19,33 @@ export interface PlacedWord extends WordWish {
 /** Air around words [px]. */
 const AIR_PX = 3
 
-/** Finds each the first of its places that is free and on the sheet; what finds none is left out. */
+/**
+ * Finds each the first of its places that is free and on the sheet; what finds none is left out.
+ *
+ * @param wishes - words in the order in which they choose
+ * @param bounds - the sheet
+ * @param room - what no word may touch, and what they had better not touch
+ */
 export function wordsInRoom(
   wishes: readonly WordWish[],
   bounds: Box,
-  taken: readonly Box[] = [],
+  { taken = [], shun = [] }: { readonly taken?: readonly Box[]; readonly shun?: readonly Box[] } = {},
 ): readonly PlacedWord[] {
   const stood: Box[] = [...taken]
   return wishes.flatMap((wish) => {
-    for (const at of wish.places) {
-      const box = wordBox(wish, at)
-      if (!within(box, bounds) || stood.some((other) => overlaps(other, box))) continue
-      stood.push(box)
-      return [{ ...wish, at, box }]
-    }
-    return []
+    const free = wish.places
+      .map((at) => ({ at, box: wordBox(wish, at) }))
+      .filter(({ box }) => within(box, bounds) && !stood.some((other) => overlaps(other, box)))
+    const clear = free.find(({ box }) => !shun.some((other) => overlaps(other, box)))
+    const place = clear ?? free[0]
+    if (!place) return []
+    stood.push(place.box)
+    return [{ ...wish, ...place }]
   })
 }
 
 /** The box that words take, air included, with the middle of their baseline at a place. */
-export function wordBox({ text, face, sizePx }: Omit<WordWish, 'places'>, at: Px): Box {
+function wordBox({ text, face, sizePx }: Omit<WordWish, 'places'>, at: Px): Box {
   const halfPx = textWidthPx(text, face, sizePx) / 2 + AIR_PX
   return {
     leftPx: at.xPx - halfPx,

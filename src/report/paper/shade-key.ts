@@ -10,6 +10,9 @@ export interface ShadeKey {
   }[]
 }
 
+/** Less ground than this is told as none [m²]. */
+const LEAST_M2 = 0.05
+
 /** The key of small plans that stand side by side. */
 export function shadeKey(shades: readonly PlanShade[]): ShadeKey {
   const [first] = shades
@@ -19,10 +22,10 @@ export function shadeKey(shades: readonly PlanShade[]): ShadeKey {
         ...{ words, colour },
         found: shades.map(({ classes }) => classes[at]?.planAreaM2 ?? 0),
       }))
-      .filter(({ found }) => found.some((areaM2) => areaM2 > 0))
+      .filter(({ found }) => found.some((areaM2) => areaM2 >= LEAST_M2))
       .map(({ words, colour, found }) => ({
         ...{ words, colour },
-        areas: found.map((areaM2) => (areaM2 > 0 ? squareMetres(areaM2) : 'none')),
+        areas: found.map((areaM2) => (areaM2 >= LEAST_M2 ? squareMetres(areaM2) : 'none')),
       })),
   }
 }

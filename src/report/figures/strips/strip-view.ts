@@ -32,6 +32,7 @@ function zoneOf(facts: ZoneFacts, own: ZoneFindings, findings: Findings): StripZ
   const { id, letter, name, spans, slopeDegMean, slopeDegSteep, planAreaM2, slopeAreaM2, sunHours } = facts
   const { aspectDeg } = facts
   const { soil, cover } = own
+  const sun = findings.zoneSun[findings.zoning.zones.indexOf(facts)]
   const water = findings.water.units.find((unit) => unit.id === id)?.months
   const monthly = (take: (month: WaterMonth) => number) =>
     eachMonth((month) => (water ? take(water[month]) : 0))
@@ -43,6 +44,8 @@ function zoneOf(facts: ZoneFacts, own: ZoneFindings, findings: Findings): StripZ
       stonesPercent: soil.stonesPercent,
       availableMm: soil.availableWaterMm,
     },
+    morningHours: eachMonth((month) => sun?.morningHours[month] ?? 0),
+    dappledHours: eachMonth((month) => sun?.dappledHours[month] ?? 0),
     scores: own.scores,
     mowing: cover.mowing,
     suggested: cover.suggested,

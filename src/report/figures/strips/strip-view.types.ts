@@ -51,6 +51,9 @@ export interface StripZone {
   readonly chosen: CoverKind
   readonly chosenByPerson: boolean
   readonly sunHours: Twelve<number>
+  /** Part of them before noon, and hours in which the sun comes through leaves [h]. */
+  readonly morningHours: Twelve<number>
+  readonly dappledHours: Twelve<number>
   /** Water plants can take over what the soil can hold, mean of each month [ratio]. */
   readonly fullness: Twelve<number>
   readonly dryDays: Twelve<number>

@@ -15,6 +15,10 @@ const TYPE_PX = { name: 15, note: 12, least: 11 } as const
 /** Words of a path stand this far over its highest place, or under it [px]. */
 const PATH_PX = { over: 9, under: 17 }
 
+/** A path is kept off by half this, looked at every so often [px, h]. */
+const LINE_PX = 2.5
+const LOOK_H = 0.1
+
 /** Words of an hour stand this far over its tick [px]. */
 const HOUR_PX = 8
 
@@ -55,7 +59,10 @@ export function skyWords({ paths, shapes, scale, sun }: DrawnSky, latitudeDeg: n
       places: thing.places,
     })),
   ]
-  const placed = wordsInRoom(wishes, bounds, sun ? [around(sun, SUN_PX + 1, SUN_PX + 1)] : [])
+  const placed = wordsInRoom(wishes, bounds, {
+    taken: sun ? [around(sun, SUN_PX + 1, SUN_PX + 1)] : [],
+    shun: paths.flatMap((path) => lineBoxes(path, scale, latitudeDeg)),
+  })
   const of = (kind: string) => placed.filter(({ key }) => key.startsWith(`${kind} `))
   return {
     things: of('thing'),
@@ -65,6 +72,16 @@ export function skyWords({ paths, shapes, scale, sun }: DrawnSky, latitudeDeg: n
       picked: paths.some(({ day }) => day.picked && word.key === `path ${day.key}`),
     })),
   }
+}
+
+/** Small boxes along a path, for words to keep off. */
+function lineBoxes({ day, riseH, setH }: SkyPath, scale: SkyScale, latitudeDeg: number): Box[] {
+  const { at } = sunArc(latitudeDeg, day.dayOfYear)
+  const looks = Math.ceil((setH - riseH) / LOOK_H)
+  return Array.from({ length: looks }, (_, look) => {
+    const { azimuthDeg, altitudeDeg } = at(riseH + (look + 0.5) * LOOK_H)
+    return around(skyPx(scale, azimuthDeg, altitudeDeg), LINE_PX, LINE_PX)
+  })
 }
 
 /** Over the highest place of the path, then along it to either side, over it or under it. */
