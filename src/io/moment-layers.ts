@@ -36,8 +36,8 @@ export const horizonRow: GroundRow = {
   ofGround: skylineTowards,
 }
 
-/** Where the sun stands at a time by the sun. */
-export function sunAt(latitudeDeg: number, dayOfYear: number, solarHour: number): Direction {
+// Where the sun stands at a time by the sun.
+function sunAt(latitudeDeg: number, dayOfYear: number, solarHour: number): Direction {
   const hourAngleRad = toRadians((solarHour - NOON_H) * TURN_DEG_PER_H)
   return sunAtHourAngle(toRadians(latitudeDeg), daySun(dayOfYear).declinationRad, hourAngleRad)
 }
