@@ -39,8 +39,10 @@ describe('the answers in the sky', () => {
 
   it('name midsummer by the hemisphere: December in the south', () => {
     const findings = found(demo('three-banks-below-the-ground'), deriver)
-    const hours = findings.zoning.zones.map(({ sunHours }) => sunHours[11])
-    const note = plainText(sunAnswer(findings, -37.6).note)
-    expect(note).toContain(`midsummer ${Math.min(...hours).toFixed(1)} to ${Math.max(...hours).toFixed(1)}`)
+    const hours = findings.zoneSun.map(({ sunHours }) => sunHours[11])
+    const says = plainText(sunAnswer(findings, -37.6).says).replace(/\u00A0/g, ' ')
+    expect(says).toContain(
+      `${Math.min(...hours).toFixed(1)} to ${Math.max(...hours).toFixed(1)} h at midsummer`,
+    )
   })
 })

@@ -57,7 +57,23 @@ describe.each(demos)('report of $id', async ({ text }) => {
       expect(words).toContain(sources[source]?.cite.replaceAll("'", '’').replace(/\s+/g, ' '))
   })
 
-  it('stands alone and comes out the same again', async () => {
+  it('tells the sun of every zone, what every trial changes, what the classes of light mean, and what to ask first', () => {
+    for (const { because } of tables.shade.lightClasses) expect(words).toContain(because.replaceAll("'", '’'))
+    for (const { sunHours } of findings.zoneSun) expect(words).toContain(`${sunHours[5].toFixed(1)} h`)
+    for (const trial of findings.trials)
+      for (const said of [trial.name, ...trial.changes]) expect(words).toContain(said.replaceAll("'", '’'))
+    if (findings.trials.length > 0)
+      expect(words).toMatch(
+        /It may be protected, and birds may be nesting in it: ask the local authority first/,
+      )
+    expect(html).not.toMatch(/NaN|Infinity/)
+  })
+
+  it('is small enough to send by post: under 1.5 MB', () => {
+    expect(html.length).toBeLessThan(1.5e6)
+  })
+
+  it('stands alone and comes out the same again', { timeout: 60_000 }, async () => {
     expect(html).not.toMatch(/<script|<link|<img|@import/)
     expect(html).not.toMatch(/url\((?!#)/)
     const again = assessed(text)

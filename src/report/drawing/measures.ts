@@ -21,6 +21,11 @@ export function degrees(angleDeg: number): string {
   return withUnit(angleDeg, '°', 0)
 }
 
+/** A figure rounded as it is told with one decimal, so that sums of told figures agree. */
+export function tenth(value: number): number {
+  return Number(value.toFixed(1))
+}
+
 /** Hours, to a tenth. */
 export function hours(time: number): string {
   return withUnit(time, 'h', 1)

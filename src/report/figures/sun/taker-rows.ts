@@ -1,4 +1,5 @@
 import type { SunTaker, ZoneSun } from '#core/shade'
+import { tenth } from '../../drawing/measures'
 import { meanOf, type TimeRow } from '../../figures/strips/season-rows'
 
 /** A line of the account of sun. */
@@ -21,9 +22,6 @@ const names: Readonly<Record<Exclude<SunTaker['what'], 'thing'>, string>> = {
   several: 'several things at once',
 }
 
-/** Tenths of an hour are told. */
-const TENTHS = 10
-
 /**
  * The account of one zone's sun: hours on open level ground, less what each takes, are its hours. What is left is
  * rounded line by line and each line takes the difference, so that the figures add up.
@@ -39,11 +37,11 @@ export function takerRows(zoneSun: ZoneSun, time: Pick<TimeRow, 'months'>): read
     { key: 'open', what: 'open', thingId: undefined, name: 'open level ground', ...both(open) },
   ]
   let left = open
-  let shown = rounded(open)
+  let shown = tenth(open)
   for (const taker of inTurn(zoneSun.takers, mean)) {
     left -= mean(taker.hours)
-    const next = rounded(left)
-    const hours = rounded(shown - next)
+    const next = tenth(left)
+    const hours = tenth(shown - next)
     shown = next
     if (hours !== 0)
       rows.push({
@@ -57,8 +55,7 @@ export function takerRows(zoneSun: ZoneSun, time: Pick<TimeRow, 'months'>): read
   ]
 }
 
-const rounded = (time: number): number => Math.round(time * TENTHS) / TENTHS
-const both = (time: number) => ({ hours: rounded(time), left: rounded(time) })
+const both = (time: number) => ({ hours: tenth(time), left: tenth(time) })
 
 const order: readonly SunTaker['what'][] = ['own-slope', 'ground', 'far', 'thing', 'several']
 

@@ -1,7 +1,7 @@
 import type { LightClassName, ZoneSun } from '#core/shade'
 import { monthNames, northernTwin, type Month } from '#core/units'
 import { changeWords } from '../../words/change-classes'
-import { hours } from '../../drawing/measures'
+import { hours, tenth } from '../../drawing/measures'
 import type { TableTwin } from '../../figures/strips/table-twin.types'
 import { lightWords } from '../../words/light-words'
 
@@ -94,7 +94,7 @@ function hoursChange({ now, then }: ComparedHours): string {
 
 /** The change between figures as they are told, so that they agree [h]. */
 export function roundedGain(now: number, then: number): number {
-  return (Math.round(then * 10) - Math.round(now * 10)) / 10
+  return tenth(tenth(then) - tenth(now))
 }
 
 /** "shade, then part shade", or one class that stays. */
