@@ -97,10 +97,7 @@ function placesOf({ fromH, toH }: Piece, place: (hour: number) => Px): Px[] {
 }
 
 /** A path that leaves the sheet at one side comes back at the other: the line breaks there. */
-function runs(
-  places: readonly Px[],
-  { leftPx, rightPx }: Pick<SkyScale, 'leftPx' | 'rightPx'>,
-): Px[][] {
+function runs(places: readonly Px[], { leftPx, rightPx }: Pick<SkyScale, 'leftPx' | 'rightPx'>): Px[][] {
   const found: Px[][] = []
   places.forEach((place, at) => {
     const before = places[at - 1]

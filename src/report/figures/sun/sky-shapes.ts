@@ -25,6 +25,8 @@ export interface SkyShapes {
   /** Sky that the place's own slope turns its back on. */
   readonly ownSlope: string
   readonly things: readonly SkyThing[]
+  /** Far hills and own slope, where they show, with places for their words. */
+  readonly hills: readonly { readonly key: string; readonly name: string; readonly places: readonly Px[] }[]
 }
 
 /** Between full leaf and bare branches, what comes through is bare from this share of the difference on [1]. */
@@ -39,15 +41,26 @@ const WORDS_PX = { below: 15, over: 5 }
 /** Shapes of ground, hills and things around a place in one month. */
 export function skyShapes(sky: PlaceSky, month: Month, scale: SkyScale): SkyShapes {
   const order = directionsOf(scale)
+  const { groundDeg, farDeg } = sky
   const rim = (heightDeg: (azimuthDeg: number) => number) =>
     band(
       order.map((azimuthDeg) => ({ azimuthDeg, low: 0, high: heightDeg(azimuthDeg) })),
       scale,
     )
   return {
-    far: rim((azimuthDeg) => sky.farDeg[azimuthDeg] ?? 0),
-    ground: rim((azimuthDeg) => sky.groundDeg[azimuthDeg] ?? 0),
+    far: rim((azimuthDeg) => farDeg[azimuthDeg] ?? 0),
+    ground: rim((azimuthDeg) => groundDeg[azimuthDeg] ?? 0),
     ownSlope: rim((azimuthDeg) => ownSlopeDeg(sky, azimuthDeg)),
+    hills: [
+      {
+        ...{ key: 'far-hills', name: 'far hills' },
+        places: backPlaces(order, (azimuthDeg) => farDeg[azimuthDeg] ?? 0, { sky, scale }),
+      },
+      {
+        ...{ key: 'own-slope', name: 'its own slope' },
+        places: backPlaces(order, (azimuthDeg) => ownSlopeDeg(sky, azimuthDeg), { sky, scale }),
+      },
+    ],
     things: sky.things
       .flatMap((thing) => {
         const shape = thingShape(thing, order, scale)
@@ -132,6 +145,29 @@ function lookOf(through: readonly number[], month: Month): Pick<SkyThing, 'look'
   if (most === 0) return { look: 'solid', through: own }
   const bare = most - least > LEAST_CHANGE && own - least >= (most - least) * BARE_SHARE
   return { look: bare ? 'bare' : 'leafy', through: own }
+}
+
+/** What lies behind the ground shows from so many pixels over it on. */
+const LEAST_SHOWN_PX = 17
+
+/** Places in what stands behind the ground and all things, where enough of it shows, the most first. */
+function backPlaces(
+  order: readonly number[],
+  heightDeg: (azimuthDeg: number) => number,
+  { sky, scale }: { readonly sky: PlaceSky; readonly scale: SkyScale },
+): Px[] {
+  const shown = order.flatMap((azimuthDeg) => {
+    const before = [
+      sky.groundDeg[azimuthDeg] ?? 0,
+      ...sky.things.map(({ highDeg }) => highDeg[azimuthDeg] ?? NaN).filter((high) => !Number.isNaN(high)),
+    ]
+    const topPx = scale.y(Math.min(scale.topDeg, heightDeg(azimuthDeg)))
+    const shownPx = scale.y(Math.max(0, ...before)) - topPx
+    return shownPx >= LEAST_SHOWN_PX
+      ? [{ xPx: scale.x(azimuthDeg), yPx: topPx + shownPx / 2 + 4, shownPx }]
+      : []
+  })
+  return shown.sort((one, other) => other.shownPx - one.shownPx)
 }
 
 /** In the tallest part of the widest group first, then over its top. */

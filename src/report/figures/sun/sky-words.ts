@@ -58,6 +58,13 @@ export function skyWords({ paths, shapes, scale, sun }: DrawnSky, latitudeDeg: n
       sizePx: TYPE_PX.name,
       places: thing.places,
     })),
+    ...shapes.hills.map((hill): WordWish => ({
+      key: `thing ${hill.key}`,
+      text: hill.name,
+      face: 'serifItalic',
+      sizePx: TYPE_PX.name,
+      places: hill.places,
+    })),
   ]
   const placed = wordsInRoom(wishes, bounds, {
     taken: sun ? [around(sun, SUN_PX + 1, SUN_PX + 1)] : [],
