@@ -1,6 +1,6 @@
 import { sunRatios, type DayOnGround } from '#core/shade'
 import { months, slopeAreaFactor, type Month } from '#core/units'
-import { growingMonths } from '#core/zones'
+import { seasonWeights } from '#core/zones'
 import type { GroundRow, GroundScene, LayerOption, LayerOptions, LayerRow, Scene } from './layer.types'
 import { dayAsked, monthOf } from './plot-light'
 
@@ -87,7 +87,7 @@ export const yearRows: readonly LayerRow[] = [
     unit: 'ratio',
     decimals: 4,
     method:
-      'Radiation over that of open level ground, per m² of slope, under the usual sky: mean of the growing months, of the whole year where nothing grows.',
+      'Radiation over that of open level ground, per m² of slope, under the usual sky: totals of the growing months, of the whole year where nothing grows.',
     source: 'duffie-beckman',
     values: seasonShare,
   },
@@ -140,10 +140,10 @@ function monthAsked({ plan }: Scene, options: LayerOptions): Month {
 
 // The same reckoning as a zone's own figure, so that both can be laid side by side.
 function seasonShare({ findings: { sun, terrain, climate } }: Scene): Float32Array {
-  const season = growingMonths(months.filter((month) => climate[month].growing))
+  const season = seasonWeights(climate, sun.openLevel)
   const ratios = sunRatios(sun, terrain.slopeDeg)
   return sun.skyView.map((_, cell) => {
-    const sum = season.reduce<number>((total, month) => total + ratios[month][cell]!, 0)
-    return sum / season.length / slopeAreaFactor(terrain.slopeDeg[cell]!)
+    const sum = months.reduce<number>((total, month) => total + season[month] * ratios[month][cell]!, 0)
+    return sum / slopeAreaFactor(terrain.slopeDeg[cell]!)
   })
 }

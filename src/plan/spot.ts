@@ -13,7 +13,7 @@ import { sunOnPlane, sunRatios } from '#core/shade'
 import { heatLoad } from '#core/sun'
 import { daysInMonth, degToGradient, eachMonth, months, slopeAreaFactor, type Twelve } from '#core/units'
 import { slopePlaces, soilLoss, typicalSlope, waterYear, type WaterUnit, type WaterYear } from '#core/water'
-import { growingMonths } from '#core/zones'
+import { seasonWeights } from '#core/zones'
 import { sunSite, usualSky } from './ground-stages'
 import { isWetThenDry } from './judge-zone'
 import type { Spot, SpotFindings, SpotForm } from './spot.types'
@@ -80,8 +80,8 @@ function sunOn(
   )
   const ratios = sunRatios(sun, Float64Array.of(slopeDeg))
   const ratio = eachMonth((month) => ratios[month][0] ?? 0)
-  const season = growingMonths(months.filter((month) => climate[month].growing))
-  const mean = season.reduce<number>((sum, month) => sum + ratio[month], 0) / season.length
+  const season = seasonWeights(climate, sun.openLevel)
+  const mean = months.reduce<number>((sum, month) => sum + season[month] * ratio[month], 0)
   return {
     sunHours: eachMonth((month) => sun.sunHours[month][0] ?? 0),
     ratio,

@@ -1,9 +1,9 @@
 import { demandOnSlope, type MonthClimate } from '#core/climate'
 import type { CoverKind } from '#core/cover'
 import type { SoilProperties } from '#core/soil'
-import { daysInMonth, eachMonth, months, type Outcome, type Twelve } from '#core/units'
+import { daysInMonth, eachMonth, type Outcome, type Twelve } from '#core/units'
 import { waterYear, type PlotWater, type WaterClimate, type WaterCover, type WaterUnit } from '#core/water'
-import { zoneMeans, zoneProblems, zoningOf, type ZoneFacts, type Zoning } from '#core/zones'
+import { seasonWeights, zoneMeans, zoneProblems, zoningOf, type ZoneFacts, type Zoning } from '#core/zones'
 import type { Step } from './derive'
 import type { Ground } from './ground-stages'
 import type { Plan } from './plan.schema'
@@ -38,9 +38,9 @@ export function* zoneStages(
   const problems = zoneProblems(surface, plan.zones)
   if (problems.length > 0) return { ok: false, problems }
   const soils = memory.run('soil', [plan.soil], () => soilsOf(plan, tables.soil))
-  const growing = months.filter((month) => climate[month].growing)
+  const season = seasonWeights(climate, sun.openLevel)
   const zoning = memory.run('zones', [surface, terrain, sun, sunRatio, plan.zones], () =>
-    zoningOf({ surface, terrain, sunHours: sun.sunHours, sunRatio, growing }, plan.zones),
+    zoningOf({ surface, terrain, sunHours: sun.sunHours, sunRatio, season }, plan.zones),
   )
   yield { stage: 'water', done: 0.7 }
   const soilOf = memory.run('soil-of-zones', [zoning, soils, plan.soil], () =>

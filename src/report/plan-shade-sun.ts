@@ -1,4 +1,4 @@
-import { growingMonths } from '#core/zones'
+import { seasonWeights } from '#core/zones'
 import { sunRatios } from '#core/shade'
 import { monthNames, months, toRadians } from '#core/units'
 import type { Findings } from '#plan'
@@ -65,10 +65,10 @@ export function sunRows({ trials }: Findings): readonly ShadingRow[] {
 
 /** Radiation of the growing months per metre of slope over that of open level ground [%]. */
 function seasonPercent({ sun, terrain, climate }: Findings): Float64Array {
-  const season = growingMonths(months.filter((month) => climate[month].growing))
+  const season = seasonWeights(climate, sun.openLevel)
   const ratios = sunRatios(sun, terrain.slopeDeg)
   return terrain.slopeDeg.map((slopeDeg, cell) => {
-    const sum = season.reduce<number>((total, month) => total + (ratios[month][cell] ?? 0), 0)
-    return (sum / season.length) * Math.cos(toRadians(slopeDeg)) * PERCENT
+    const sum = months.reduce<number>((total, month) => total + season[month] * (ratios[month][cell] ?? 0), 0)
+    return sum * Math.cos(toRadians(slopeDeg)) * PERCENT
   })
 }

@@ -5,7 +5,7 @@ import type { ZoningInput } from './zoning-input.types'
 export interface CellSun {
   /** Hours of direct sun in the sunniest month [h]. */
   readonly midsummerHours: Float32Array
-  /** Radiation over open level ground, mean of the growing months, per m² of PLAN [ratio]. */
+  /** Radiation over open level ground, growing season, per m² of PLAN [ratio]. */
   readonly seasonRatio: Float64Array
 }
 
@@ -16,20 +16,9 @@ export interface CellSun {
  * @returns midsummer hours and season ratio of each cell
  */
 export function cellSun(input: ZoningInput): CellSun {
-  const growing = growingMonths(input.growing)
   const seasonRatio = new Float64Array(input.surface.share.length)
-  for (const month of growing) addPart(seasonRatio, input.sunRatio[month], growing.length)
+  for (const month of months) addPart(seasonRatio, input.sunRatio[month], input.season[month])
   return { midsummerHours: input.sunHours[sunniestMonth(input.surface.share, input.sunHours)], seasonRatio }
-}
-
-/**
- * The months that count as the season: those in which plants grow, or the whole year where the climate has none.
- *
- * @param growing - months in which plants grow
- * @returns at least one month
- */
-export function growingMonths(growing: readonly Month[]): readonly Month[] {
-  return growing.length > 0 ? growing : months
 }
 
 // The month with most direct sun on the plot as a whole; the first of equals.
@@ -38,8 +27,9 @@ function sunniestMonth(share: Float64Array, sunHours: Twelve<Float32Array>): Mon
   return months.reduce((best, month) => (sums[month] > sums[best] ? month : best), months[0] ?? 0)
 }
 
-function addPart(sums: Float64Array, values: Float32Array, parts: number): void {
-  for (let cell = 0; cell < sums.length; cell++) sums[cell] = (sums[cell] ?? 0) + (values[cell] ?? 0) / parts
+function addPart(sums: Float64Array, values: Float32Array, weight: number): void {
+  if (weight === 0) return
+  for (let cell = 0; cell < sums.length; cell++) sums[cell] = (sums[cell] ?? 0) + weight * (values[cell] ?? 0)
 }
 
 function weightedSum(share: Float64Array, values: Float32Array): number {

@@ -1,7 +1,6 @@
-import { eachMonth, slopeAreaFactor } from '#core/units'
+import { eachMonth, months, slopeAreaFactor } from '#core/units'
 import type { Ring } from '#core/geometry'
 import { groundBelow } from './ground-below'
-import { growingMonths } from './cell-sun'
 import { areaFromAboveM2, handsOnOf, type FlowGround } from './hands-on'
 import { bandAt, type BandLimit } from './limits'
 import { spansOf } from './spans'
@@ -89,13 +88,12 @@ function levelsOf(levelM: Float64Array, cells: readonly number[]) {
 }
 
 // Radiation of the growing months per m² of slope: per m² of plan, spread over the longer ground.
-function seasonRatio({ surface, terrain, sunRatio, growing }: ZoningInput, cells: readonly number[]): number {
-  const season = growingMonths(growing)
+function seasonRatio({ surface, terrain, sunRatio, season }: ZoningInput, cells: readonly number[]): number {
   let radiation = 0
   let slopeArea = 0
   for (const cell of cells) {
     const share = surface.share[cell] ?? 0
-    for (const month of season) radiation += (share * (sunRatio[month][cell] ?? 0)) / season.length
+    for (const month of months) radiation += share * season[month] * (sunRatio[month][cell] ?? 0)
     slopeArea += share * slopeAreaFactor(terrain.slopeDeg[cell] ?? 0)
   }
   return radiation / slopeArea

@@ -1,6 +1,6 @@
 import type { Surface } from '#core/survey'
 import type { Terrain } from '#core/terrain'
-import type { Month, Twelve } from '#core/units'
+import type { Twelve } from '#core/units'
 
 /** What zoning reads: ground, terrain and sun, one value per cell of the surface's frame. */
 export interface ZoningInput {
@@ -10,6 +10,6 @@ export interface ZoningInput {
   readonly sunHours: Twelve<Float32Array>
   /** Radiation over open level ground, per m² of PLAN, each month [ratio]. */
   readonly sunRatio: Twelve<Float32Array>
-  /** Months in which plants grow here. */
-  readonly growing: readonly Month[]
+  /** How much each month counts in the growing season, together 1. */
+  readonly season: Twelve<number>
 }

@@ -1,6 +1,6 @@
 import type { GridFrame, Ring } from '#core/geometry'
 import type { ZoningInput } from '#core/zones'
-import { eachMonth, type Month } from '#core/units'
+import { eachMonth } from '#core/units'
 
 /** Ground that falls due south, the same along every contour: steps from the top down. */
 interface Step {
@@ -10,7 +10,8 @@ interface Step {
   readonly sunHours?: number
 }
 
-export const growing: readonly Month[] = [3, 4, 5, 6, 7, 8]
+/** April to September, every month alike. */
+export const season = eachMonth((month) => (month >= 3 && month <= 8 ? 1 / 6 : 0))
 
 /** Exact facts of stepped ground on a grid whose rows run along the contour; water runs straight south. */
 export function steppedGround(steps: readonly Step[], widthM = 10, cellM = 1): ZoningInput {
@@ -37,7 +38,7 @@ export function steppedGround(steps: readonly Step[], widthM = 10, cellM = 1): Z
   ]
   const position = byRow((row) => (rows - row - 0.5) / rows)
   return {
-    growing,
+    season,
     sunHours: eachMonth(() => byRow32((row) => perRow[row]?.sunHours ?? 10)),
     sunRatio: eachMonth(() => byRow32((row) => perRow[row]?.sunRatio ?? 1)),
     surface: {

@@ -12,7 +12,7 @@ import {
   type ZoningInput,
 } from '#core/zones'
 import { describe, expect, it } from 'vitest'
-import { growing } from './ground'
+import { season } from './ground'
 
 const sum = (values: readonly number[]) => values.reduce((so, value) => so + value, 0)
 
@@ -26,7 +26,7 @@ function zoned(survey: GroundSurvey): { input: ZoningInput; zoning: Zoning } {
     terrain: terrainOf(surface.value),
     sunHours: eachMonth(() => flat().fill(9)),
     sunRatio: eachMonth(() => flat().fill(1)),
-    growing,
+    season,
   }
   return { input, zoning: zoningOf(input, []) }
 }

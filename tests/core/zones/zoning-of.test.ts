@@ -218,10 +218,4 @@ describe('refusals', () => {
     expect(() => zoningOf(empty, [])).toThrow('the plot has no cell')
     expect(() => zoneMeans(Int16Array.of(0), 2, Float64Array.of(1), [1])).toThrow(RangeError)
   })
-
-  it('of no months at all: a place where nothing grows is judged by the whole year', () => {
-    const ground = steppedGround([{ lengthM: 4, slopeDeg: 20 }])
-    const one = zoningOf({ ...ground, growing: [] }, []).zones[0]?.seasonSunRatio
-    expect(one).toBeCloseTo(Math.cos((20 * Math.PI) / 180), 9)
-  })
 })
