@@ -35,7 +35,7 @@ export function paperShadows(plan: Plan, findings: Findings): readonly PaperShad
         plans: HOURS.map((hour) => {
           const { sun } = at(hour)
           const name = `${words}, ${hour} h by the sun`
-          const head = `${hour === 12 ? 'noon' : `${hour} h`}${sun.up > 0 ? '' : ': the sun is down'}`
+          const head = `${hour === 12 ? 'noon' : `${hour} h`}, ${sun.up > 0 ? key : 'the sun is down'}`
           return { head, shade: lightPicture(findings, directLight(shading, sun, month), sun, name) }
         }),
       }
