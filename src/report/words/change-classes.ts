@@ -5,7 +5,7 @@ import { withUnit } from './figures-in-words'
 export const CHANGE_LIMITS_H = [-Infinity, -2, -1, -0.25, 0.25, 1, 2] as const
 
 /** Class of a change in hours of sun, 0 for the greatest loss to 6 for the greatest gain. */
-export function changeClass(hours: number): number {
+function changeClass(hours: number): number {
   return CHANGE_LIMITS_H.findLastIndex((limit) => hours >= limit)
 }
 
