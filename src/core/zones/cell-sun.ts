@@ -5,7 +5,7 @@ import type { ZoningInput } from './zoning-input.types'
 export interface CellSun {
   /** Hours of direct sun in the sunniest month [h]. */
   readonly midsummerHours: Float32Array
-  /** Radiation over open level ground, growing season, per m² of PLAN [ratio]. */
+  /** Radiation over open level ground, mean of the season's months, per m² of PLAN [ratio]: low sun parts zones too. */
   readonly seasonRatio: Float64Array
 }
 
@@ -17,7 +17,8 @@ export interface CellSun {
  */
 export function cellSun(input: ZoningInput): CellSun {
   const seasonRatio = new Float64Array(input.surface.share.length)
-  for (const month of months) addPart(seasonRatio, input.sunRatio[month], input.season[month])
+  const growing = months.filter((month) => input.season[month] > 0)
+  for (const month of growing) addPart(seasonRatio, input.sunRatio[month], 1 / growing.length)
   return { midsummerHours: input.sunHours[sunniestMonth(input.surface.share, input.sunHours)], seasonRatio }
 }
 
@@ -28,7 +29,6 @@ function sunniestMonth(share: Float64Array, sunHours: Twelve<Float32Array>): Mon
 }
 
 function addPart(sums: Float64Array, values: Float32Array, weight: number): void {
-  if (weight === 0) return
   for (let cell = 0; cell < sums.length; cell++) sums[cell] = (sums[cell] ?? 0) + weight * (values[cell] ?? 0)
 }
 
