@@ -4,7 +4,8 @@ import { createPinia, setActivePinia } from 'pinia'
 import { beforeEach, describe, expect, it } from 'vitest'
 import { pointInRing } from '#core/geometry'
 import { loadTables } from '#io'
-import { openPlan, type Findings, type Obstacle, type Plan } from '#plan'
+import { eachMonth } from '#core/units'
+import { createDeriver, openPlan, type Findings, type Obstacle, type Plan } from '#plan'
 import { letterPlaces } from '../../src/app/components/plan/letter-places'
 import HeightByAngles from '../../src/app/components/HeightByAngles.vue'
 import LeafMonths from '../../src/app/components/LeafMonths.vue'
@@ -25,7 +26,14 @@ import { demoPlan } from './demo-plan'
 
 beforeEach(() => setActivePinia(createPinia()))
 
-const { shade, sources } = loadTables()
+const tables = loadTables()
+const { shade, sources } = tables
+
+/** Findings of the demo, to be given other zones and trials. */
+const derived = createDeriver(tables).derive(demoPlan())
+if (!derived.ok) throw new Error(derived.problems.map(({ what }) => what).join(' '))
+const real: Findings = derived.value
+
 const at = (eastM: number, northM: number) => ({ eastM, northM })
 const thing = (kind: Obstacle['kind'], more: Partial<Obstacle> = {}): Obstacle => ({
   id: 'one',
@@ -238,7 +246,7 @@ describe('the page of trials', () => {
     thing('tree', { id: 'cherry', name: 'Cherry', heightM: 8 }),
     thing('fence', { id: 'fence', name: 'Fence', ring: [at(0, 0), at(4, 0)], heightM: 1.8 }),
   )
-  const none = { trials: [], zoneSun: [], zoning: { zones: [] } } as unknown as Findings
+  const none: Findings = { ...real, trials: [], zoneSun: [], zoning: { ...real.zoning, zones: [] } }
 
   function page(start = plan) {
     const store = usePlanStore()
@@ -297,19 +305,28 @@ describe('the page of trials', () => {
 })
 
 describe('what a trial brings', () => {
+  const [zone] = real.zoning.zones
+  const [zoneSun] = real.zoneSun
+  const [trial] = real.trials
+  if (!zone || !zoneSun || !trial) throw new Error('the demo has no zone or no trial')
   const sunOf = (june: number, december: number) => ({
-    sunHours: Array.from({ length: 12 }, (_, month) => (month === 5 ? june : month === 11 ? december : 1)),
+    ...zoneSun,
+    sunHours: eachMonth((month) => (month === 5 ? june : month === 11 ? december : 1)),
   })
-  const findings = {
+  const trialOf = (sun: Findings['zoneSun']) => [{ ...trial, trialId: 't', zoneSun: sun }]
+  const now = [sunOf(4, 0), sunOf(6, 2)]
+  const findings: Findings = {
+    ...real,
     zoning: {
+      ...real.zoning,
       zones: [
-        { letter: 'A', name: 'Bank' },
-        { letter: 'B', name: 'Lawn' },
+        { ...zone, letter: 'A', name: 'Bank' },
+        { ...zone, letter: 'B', name: 'Lawn' },
       ],
     },
-    zoneSun: [sunOf(4, 0), sunOf(6, 2)],
-    trials: [{ trialId: 't', zoneSun: [sunOf(5.5, 0), sunOf(6, 2)] }],
-  } as unknown as Findings
+    zoneSun: now,
+    trials: trialOf([sunOf(5.5, 0), sunOf(6, 2)]),
+  }
 
   it('is said of the zones that it changes, and nothing is made of nothing', () => {
     expect(bringsWords(findings, 't', 52)).toBe(
@@ -317,7 +334,7 @@ describe('what a trial brings', () => {
     )
     expect(bringsWords(findings, 't', -38)).toMatch(/at midwinter: A \(Bank\)/)
     expect(bringsWords(findings, 'other', 52)).toBe('Being worked out.')
-    const same = { ...findings, trials: [{ trialId: 't', zoneSun: findings.zoneSun }] } as unknown as Findings
+    const same: Findings = { ...findings, trials: trialOf(now) }
     expect(bringsWords(same, 't', 52)).toMatch(/^No zone gains or loses/)
   })
 })
